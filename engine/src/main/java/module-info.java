@@ -1,0 +1,9 @@
+/** A rules engine for strength and skill progressions: a spec in, a proven program out, histories replayed. */
+module rungwright {
+    requires com.fasterxml.jackson.core;
+    requires de.siegmar.fastcsv;
+    requires static info.picocli;
+    requires org.yaml.snakeyaml;
+
+    opens rungwright.cli to info.picocli;
+}

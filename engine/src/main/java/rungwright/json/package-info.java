@@ -1,0 +1,2 @@
+/** JSON in and out; nothing else knows JSON. */
+package rungwright.json;

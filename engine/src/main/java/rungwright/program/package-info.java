@@ -1,0 +1,2 @@
+/** A program is a spec proven to have one next step everywhere; only this package can make one. */
+package rungwright.program;

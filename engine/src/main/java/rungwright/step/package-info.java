@@ -1,0 +1,2 @@
+/** One event in, one decision out, with its reasons. */
+package rungwright.step;

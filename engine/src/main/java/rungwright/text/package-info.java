@@ -1,0 +1,2 @@
+/** Words for people: findings, programs and decisions as lines of text. */
+package rungwright.text;
