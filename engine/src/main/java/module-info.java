@@ -5,5 +5,9 @@ module rungwright {
     requires static info.picocli;
     requires org.yaml.snakeyaml;
 
+    exports rungwright.finding;
+    exports rungwright.measure;
+    exports rungwright.spec;
+
     opens rungwright.cli to info.picocli;
 }
