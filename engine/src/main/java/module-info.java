@@ -7,6 +7,7 @@ module rungwright {
 
     exports rungwright.finding;
     exports rungwright.measure;
+    exports rungwright.region;
     exports rungwright.spec;
 
     opens rungwright.cli to info.picocli;
