@@ -1,4 +1,4 @@
-/** A rules engine for strength and skill progressions: a spec in, a proven program out, histories replayed. */
+/** A spec for strength and skill progressions in, a proven program out, and histories replayed against it. */
 module rungwright {
     requires com.fasterxml.jackson.core;
     requires de.siegmar.fastcsv;
