@@ -6,13 +6,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Something wrong with a spec, as data: what, how bad, where, what to do about it, and a witness where it can happen to
- * somebody. Messages start small, have no full stop, and speak in the coach's words.
+ * Something wrong with a spec, as data: what, how bad, where, what to do about it, and a witness where it can
+ * happen to somebody. Messages start small, have no full stop, and speak in the coach's words.
  *
  * <p>Example: code {@code GAP} at 14:5, "nothing says what happens at `reps` 5 to 11", hint "add
  * `hold: { when: { reps: 5 to 11 } }`".
  */
-public record Finding(Code code, Severity severity, Place place, String message, String hint, List<Related> related,
+public record Finding(
+        Code code, Severity severity, Place place, String message, String hint, List<Related> related,
         Optional<Witness> witness) implements Comparable<Finding> {
     private static final Comparator<Finding> ORDER = Comparator.comparing(Finding::place)
             .thenComparing(finding -> finding.code().word()).thenComparing(Finding::message);

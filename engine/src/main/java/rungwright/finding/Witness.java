@@ -17,7 +17,8 @@ public record Witness(Optional<String> stage, Optional<String> rung, List<Readin
     }
 
     /**
-     * One reading of a witness: a value, or a list of values for the sets of a session or the items of a fact.
+     * One reading of a witness: a value, or a list of values for the sets of a session or the items of a
+     * fact.
      *
      * @param name the coach's name of what is read
      * @param values the value, or the values of the list; a blank in a set is the empty text

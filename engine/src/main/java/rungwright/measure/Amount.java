@@ -16,7 +16,10 @@ public record Amount(Ratio value, Unit unit) {
     private static final Pattern CLOCK = Pattern.compile("(\\d{1,4}):([0-5]\\d)");
     private static final long SECONDS_A_MINUTE = 60;
 
-    /** The amount written as {@code text}, or nothing where it is none: {@code "90 s"}, {@code "1:30"}, {@code "8.10"}. */
+    /**
+     * The amount written as {@code text}, or nothing where it is none: {@code "90 s"}, {@code "1:30"},
+     * {@code "8.10"}.
+     */
     public static Optional<Amount> read(String text) {
         String trimmed = text.strip();
         if (trimmed.length() > MOST_CHARACTERS) {
@@ -43,8 +46,8 @@ public record Amount(Ratio value, Unit unit) {
     }
 
     /**
-     * The number in {@code wanted}, or nothing where the units count different things. A bare number is taken to be in
-     * {@code wanted} already.
+     * The number in {@code wanted}, or nothing where the units count different things. A bare number is taken
+     * to be in {@code wanted} already.
      */
     public Optional<Ratio> in(Unit wanted) {
         if (unit == Unit.NONE) {

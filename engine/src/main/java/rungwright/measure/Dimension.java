@@ -1,8 +1,8 @@
 package rungwright.measure;
 
 /**
- * What kind of thing a number counts, as powers of time, mass, length and percent: a speed is length 1, time -1.
- * A bare number has all powers zero.
+ * What kind of thing a number counts, as powers of time, mass, length and percent: a speed is length 1, time
+ * -1. A bare number has all powers zero.
  */
 public record Dimension(int time, int mass, int length, int percent) {
     /** A bare number. */
@@ -18,11 +18,13 @@ public record Dimension(int time, int mass, int length, int percent) {
 
     /** The dimension of a product. */
     public Dimension times(Dimension other) {
-        return new Dimension(time + other.time, mass + other.mass, length + other.length, percent + other.percent);
+        return new Dimension(
+                time + other.time, mass + other.mass, length + other.length, percent + other.percent);
     }
 
     /** The dimension of a quotient. */
     public Dimension over(Dimension other) {
-        return new Dimension(time - other.time, mass - other.mass, length - other.length, percent - other.percent);
+        return new Dimension(
+                time - other.time, mass - other.mass, length - other.length, percent - other.percent);
     }
 }

@@ -3,7 +3,8 @@ package rungwright.measure;
 import java.util.Optional;
 
 /**
- * Something known about a person: one value, or a list of amounts of which rules and formulas see the number of items.
+ * Something known about a person: one value, or a list of amounts of which rules and formulas see the number
+ * of items.
  *
  * @param name the coach's name for it
  * @param values what it, or each item of the list, can be
@@ -18,7 +19,8 @@ public record Fact(String name, Values values, Optional<Length> list) {
         /** Refuses a range that is empty or beyond {@link Fact#MOST_ITEMS}. */
         public Length {
             if (least < 0 || least > most || most > MOST_ITEMS) {
-                throw new IllegalArgumentException("items must be 0 to " + MOST_ITEMS + ", were " + least + " to " + most);
+                throw new IllegalArgumentException(
+                        "items must be 0 to " + MOST_ITEMS + ", were " + least + " to " + most);
             }
         }
     }

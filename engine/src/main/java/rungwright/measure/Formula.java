@@ -11,7 +11,10 @@ import java.util.stream.Stream;
  * <p>{@code load * (1 + reps / 30)} at 100 kg and 5 reps is 350/3 kg, which people read as about 116.6667 kg.
  */
 public sealed interface Formula {
-    /** The result, or nothing where a part has no reading. A divisor is never zero: specs that let it be are refused. */
+    /**
+     * The result, or nothing where a part has no reading. A divisor is never zero: specs that let it be are
+     * refused.
+     */
     Optional<Ratio> value(Readings readings);
 
     /** What the result counts. */

@@ -1,8 +1,8 @@
 package rungwright.measure;
 
 /**
- * One number (or word) that a rule or a formula can ask for, in the session being judged. Two equal quantities are the
- * same question.
+ * One number (or word) that a rule or a formula can ask for, in the session being judged. Two equal
+ * quantities are the same question.
  */
 public sealed interface Quantity {
     /** How a coach reads it: {@code reps}, {@code reps in total}, {@code previous pain}. */

@@ -5,8 +5,8 @@ import java.math.BigInteger;
 import java.math.RoundingMode;
 
 /**
- * An exact rational number, always in lowest terms with a denominator above zero, so that equal values are equal
- * records.
+ * An exact rational number, always in lowest terms with a denominator above zero, so that equal values are
+ * equal records.
  *
  * <p>{@code Ratio.of(45, 100)} and {@code Ratio.of(new BigDecimal("0.45"))} are both 9/20.
  */
@@ -115,7 +115,9 @@ public record Ratio(BigInteger numerator, BigInteger denominator) implements Com
         return numerator.multiply(other.denominator).compareTo(other.numerator.multiply(denominator));
     }
 
-    /** A plain decimal where there is an exact one ({@code 0.45}), else rounded to four places after "about". */
+    /**
+     * A plain decimal where there is an exact one ({@code 0.45}), else rounded to four places after "about".
+     */
     public String show() {
         BigInteger rest = denominator;
         for (long prime : new long[] {2, 5}) {

@@ -4,7 +4,8 @@ import java.math.BigInteger;
 import java.util.OptionalLong;
 
 /**
- * Numbers on a grid: {@code least}, then upwards by {@code step}, {@code count} values in all, in {@code unit}.
+ * Numbers on a grid: {@code least}, then upwards by {@code step}, {@code count} values in all, in
+ * {@code unit}.
  *
  * <p>Added weight of 0 to 40 kg by 1.25 kg is {@code least 0, step 1.25, count 33}; 3 kg is not one of them.
  */
@@ -44,7 +45,8 @@ public record Scale(Ratio least, Ratio step, long count, Unit unit) implements V
 
     @Override
     public OptionalLong read(String text) {
-        return Amount.read(text).flatMap(amount -> amount.in(unit)).map(this::position).orElse(OptionalLong.empty());
+        return Amount.read(text).flatMap(amount -> amount.in(unit)).map(this::position)
+                .orElse(OptionalLong.empty());
     }
 
     @Override

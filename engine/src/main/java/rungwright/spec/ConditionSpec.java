@@ -4,12 +4,14 @@ import java.util.List;
 import rungwright.finding.Place;
 
 /**
- * A {@code when}: {@code otherwise}, or alternatives of which any may hold, each of criteria that must all hold.
+ * A {@code when}: {@code otherwise}, or alternatives of which any may hold, each of criteria that must all
+ * hold.
  *
  * @param place where it stands
  * @param otherwise whether it is what no other rule covers; then there are no alternatives
  * @param anyOf the alternatives
- * @param whole false where a part of it could not be read, so that nothing may be concluded from what it leaves out
+ * @param whole false where a part of it could not be read, so that nothing may be concluded from what it
+ * leaves out
  */
 public record ConditionSpec(Place place, boolean otherwise, List<AllOf> anyOf, boolean whole) {
     /** Copies the alternatives. */

@@ -3,8 +3,8 @@ package rungwright.spec;
 import java.util.Optional;
 
 /**
- * A fact of the {@code trainee} section. Exactly one of {@code values} and {@code listOf} is there, unless its text could
- * not be read.
+ * A fact of the {@code trainee} section. Exactly one of {@code values} and {@code listOf} is there, unless
+ * its text could not be read.
  *
  * @param values the text of {@code values:}, a range, {@code yes or no}, or a list of names
  * @param listOf the range of {@code list of:}

@@ -8,7 +8,8 @@ import rungwright.finding.Place;
  *
  * @param place where the rule starts: its key, or its item in a list
  */
-public record RuleSpec(RuleKind kind, Place place, Optional<Text> name, ConditionSpec when, Optional<Text> inARow,
+public record RuleSpec(
+        RuleKind kind, Place place, Optional<Text> name, ConditionSpec when, Optional<Text> inARow,
         Optional<Text> within, Optional<Text> to, Optional<Text> atTheBottom, Optional<Text> atTheTop,
         Optional<Text> onceCleared, Optional<Text> say) {
 }

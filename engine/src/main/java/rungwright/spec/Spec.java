@@ -6,8 +6,8 @@ import java.util.Optional;
 /**
  * A progression as the coach wrote it: names unresolved, places kept, nothing proven.
  *
- * <p>Parts that could not be read are left out and reported as findings by whoever read the text; what is left says by
- * {@code whole} where something is missing.
+ * <p>Parts that could not be read are left out and reported as findings by whoever read the text; what is
+ * left says by {@code whole} where something is missing.
  *
  * @param program the program's name
  * @param goal what it leads to
