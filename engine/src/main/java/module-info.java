@@ -7,6 +7,8 @@ module rungwright {
 
     exports rungwright.finding;
     exports rungwright.measure;
+    exports rungwright.program;
+    exports rungwright.region;
     exports rungwright.region;
     exports rungwright.spec;
 
