@@ -9,7 +9,6 @@ module rungwright {
     exports rungwright.measure;
     exports rungwright.program;
     exports rungwright.region;
-    exports rungwright.region;
     exports rungwright.spec;
 
     opens rungwright.cli to info.picocli;
