@@ -19,7 +19,8 @@ final class AxisTable {
     static AxisTable of(int axis, List<Box> boxes) {
         List<Interval> intervals = boxes.stream().map(box -> box.along(axis)).toList();
         long[] starts = LongStream.concat(LongStream.of(0), intervals.stream()
-                .flatMapToLong(interval -> LongStream.of(interval.from(), interval.to()))).sorted().distinct().toArray();
+                .flatMapToLong(interval -> LongStream.of(interval.from(), interval.to())))
+                .sorted().distinct().toArray();
         int words = (boxes.size() + Long.SIZE - 1) / Long.SIZE;
         long[][] allowed = new long[starts.length][words];
         for (int box = 0; box < intervals.size(); box++) {

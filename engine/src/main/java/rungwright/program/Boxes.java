@@ -10,8 +10,8 @@ import rungwright.region.Box;
 import rungwright.region.Interval;
 
 /**
- * What a condition covers, as boxes over given axes. The boxes of one condition may overlap each other; a combination of
- * demands that leaves an axis nothing gives no box.
+ * What a condition covers, as boxes over given axes. The boxes of one condition may overlap each other; a
+ * combination of demands that leaves an axis nothing gives no box.
  */
 final class Boxes {
     private Boxes() {

@@ -7,8 +7,8 @@ import java.util.Map;
 import rungwright.measure.Fact;
 
 /**
- * What is known about one trainee, as positions on each fact's grid: one for a plain fact, the items' largest first for a
- * list.
+ * What is known about one trainee, as positions on each fact's grid: one for a plain fact, the items' largest
+ * first for a list.
  */
 public record Facts(Map<Fact, List<Long>> positions) {
     /** Nothing known. */
@@ -17,7 +17,8 @@ public record Facts(Map<Fact, List<Long>> positions) {
     /** Copies the map and sorts the lists, largest first. */
     public Facts {
         Map<Fact, List<Long>> sorted = new LinkedHashMap<>();
-        positions.forEach((fact, items) -> sorted.put(fact, items.stream().sorted(Collections.reverseOrder()).toList()));
+        positions.forEach((fact, items) ->
+                sorted.put(fact, items.stream().sorted(Collections.reverseOrder()).toList()));
         positions = Collections.unmodifiableMap(sorted);
     }
 

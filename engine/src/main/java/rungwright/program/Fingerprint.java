@@ -5,7 +5,9 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** The code of what a program decides: the first 16 hexadecimal digits of the SHA-256 of its {@link Meaning}. */
+/**
+ * The code of what a program decides: the first 16 hexadecimal digits of the SHA-256 of its {@link Meaning}.
+ */
 final class Fingerprint {
     private static final int BYTES = 8;
 

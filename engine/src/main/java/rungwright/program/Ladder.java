@@ -51,7 +51,8 @@ public sealed interface Ladder {
         public List<Rung> rungs(Facts facts) {
             List<Rung> rungs = new ArrayList<>();
             for (Ratio amount : amounts) {
-                rungs.add(new Rung(rungs.size() + 1, unit.show(amount), Optional.of(amount.times(unit.factor())), false));
+                Optional<Ratio> inBase = Optional.of(amount.times(unit.factor()));
+                rungs.add(new Rung(rungs.size() + 1, unit.show(amount), inBase, false));
             }
             return rungs;
         }
@@ -69,7 +70,8 @@ public sealed interface Ladder {
             Ratio last = end.match(new Limits(facts, unit));
             List<Rung> rungs = new ArrayList<>();
             for (Ratio at = start; at.compareTo(last) <= 0; at = at.plus(step)) {
-                rungs.add(new Rung(rungs.size() + 1, unit.show(at), Optional.of(at.times(unit.factor())), false));
+                Optional<Ratio> inBase = Optional.of(at.times(unit.factor()));
+                rungs.add(new Rung(rungs.size() + 1, unit.show(at), inBase, false));
             }
             return rungs;
         }
@@ -81,8 +83,8 @@ public sealed interface Ladder {
     }
 
     /**
-     * Rungs from the trainee's own list, most help first; before them, where {@code together}, the combinations, and after
-     * them the rung without help, where it has a name.
+     * Rungs from the trainee's own list, most help first; before them, where {@code together}, the
+     * combinations, and after them the rung without help, where it has a name.
      */
     record EachOf(Fact list, boolean together, Optional<String> then) implements Ladder {
         @Override

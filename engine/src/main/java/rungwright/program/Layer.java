@@ -7,8 +7,9 @@ import rungwright.region.Axis;
 import rungwright.region.Box;
 
 /**
- * One list of rules of a proven program, compiled so that a session finds its rule by one look-up an axis: each axis' cuts
- * lead to the set of boxes that allow the position, and the sets have at most one rule's boxes in common.
+ * One list of rules of a proven program, compiled so that a session finds its rule by one look-up an axis:
+ * each axis' cuts lead to the set of boxes that allow the position, and the sets have at most one rule's
+ * boxes in common.
  *
  * <p>Where two rules with the same outcome overlap, the first in the text speaks.
  */
@@ -48,8 +49,8 @@ public final class Layer {
     }
 
     /**
-     * The rule for a session given as its position on each of {@link #axes()}; nothing where the list passes, as stop rules
-     * mostly do. A position outside its axis is a fault of the caller.
+     * The rule for a session given as its position on each of {@link #axes()}; nothing where the list passes,
+     * as stop rules mostly do. A position outside its axis is a fault of the caller.
      */
     public Optional<Rule> decide(long[] positions) {
         int words = (ruleOfBox.length + Long.SIZE - 1) / Long.SIZE;

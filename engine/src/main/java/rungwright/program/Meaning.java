@@ -5,8 +5,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What decides in a program, as text in one canonical form: places in the source, comments, order of keys, prescriptions
- * and words for people are left out.
+ * What decides in a program, as text in one canonical form: places in the source, comments, order of keys,
+ * prescriptions and words for people are left out.
  */
 final class Meaning {
     private Meaning() {
@@ -40,8 +40,9 @@ final class Meaning {
 
     /** One rule: what it covers and where it leads, without its place in the text. */
     static String rule(Rule rule) {
-        String covers = rule.when().otherwise() ? "otherwise" : rule.when().anyOf().stream().map(Meaning::allOf)
-                .sorted().collect(Collectors.joining(" or "));
+        String covers = rule.when().otherwise() ? "otherwise"
+                : rule.when().anyOf().stream().map(Meaning::allOf).sorted()
+                        .collect(Collectors.joining(" or "));
         return String.join(" ", rule.label(), covers, rule.repeat().toString(), rule.to().toString(),
                 rule.atTheEnd().toString());
     }
@@ -52,8 +53,8 @@ final class Meaning {
     }
 
     private static String demands(List<List<Demand>> anyOf) {
-        return anyOf.stream().map(all -> all.stream().map(Meaning::demand).sorted().toList().toString()).sorted()
-                .toList().toString();
+        return anyOf.stream().map(all -> all.stream().map(Meaning::demand).sorted().toList().toString())
+                .sorted().toList().toString();
     }
 
     private static String demand(Demand demand) {

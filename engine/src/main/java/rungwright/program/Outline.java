@@ -19,10 +19,11 @@ import rungwright.region.Axis;
  * @param placement the place rules; empty where the section is not there
  * @param whole false where a part of the spec could not be read or resolved
  */
-public record Outline(String name, String version, String goal, Optional<String> audience, List<String> cautions,
+public record Outline(
+        String name, String version, String goal, Optional<String> audience, List<String> cautions,
         List<String> sources, List<Fact> facts, List<Measure> measures, List<WorkedOut> workedOut,
-        List<Measure> assessments, List<Axis> axes, RuleList stop, Optional<RuleList> afterABreak, RuleList everyStage,
-        Optional<RuleList> placement, List<Stage> stages, boolean whole) {
+        List<Measure> assessments, List<Axis> axes, RuleList stop, Optional<RuleList> afterABreak,
+        RuleList everyStage, Optional<RuleList> placement, List<Stage> stages, boolean whole) {
     /** Copies the lists. */
     public Outline {
         cautions = List.copyOf(cautions);

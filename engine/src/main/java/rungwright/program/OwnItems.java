@@ -7,8 +7,8 @@ import rungwright.measure.Ratio;
 import rungwright.measure.Values;
 
 /**
- * The rungs that one trainee's own items make: with 40, 25 and 10 kg together first and then no band, 75, 65, 40, 25 and
- * 10 kg, and no band.
+ * The rungs that one trainee's own items make: with 40, 25 and 10 kg together first and then no band, 75, 65,
+ * 40, 25 and 10 kg, and no band.
  */
 final class OwnItems {
     private final Ladder.EachOf ladder;
@@ -27,7 +27,8 @@ final class OwnItems {
             }
         }
         items.stream().distinct().forEach(item -> add(base(item), true));
-        ladder.then().ifPresent(name -> rungs.add(new Rung(rungs.size() + 1, name, Optional.of(Ratio.ZERO), false)));
+        ladder.then().ifPresent(
+                name -> rungs.add(new Rung(rungs.size() + 1, name, Optional.of(Ratio.ZERO), false)));
         return rungs;
     }
 

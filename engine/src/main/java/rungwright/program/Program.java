@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A spec proven to have exactly one next step for every trainee it allows, in every state that can be stored, at every
- * session. Only {@link Checked} makes one, so whoever holds one need not ask again.
+ * A spec proven to have exactly one next step for every trainee it allows, in every state that can be stored,
+ * at every session. Only {@link Checked} makes one, so whoever holds one need not ask again.
  */
 public final class Program {
     private final Outline outline;
@@ -31,7 +31,9 @@ public final class Program {
         return outline;
     }
 
-    /** A short code of what decides, which comments, layout, order of keys and words for people leave alone. */
+    /**
+     * A short code of what decides, which comments, layout, order of keys and words for people leave alone.
+     */
     public String fingerprint() {
         return fingerprint;
     }

@@ -1,7 +1,8 @@
 package rungwright.program;
 
 /**
- * How often a rule's condition must be met before it fires: {@code met} times among the last {@code of} sessions here.
+ * How often a rule's condition must be met before it fires: {@code met} times among the last {@code of}
+ * sessions here.
  *
  * @param row whether it was written as {@code in a row}, so that another rule's session starts it again
  */

@@ -5,8 +5,8 @@ import rungwright.finding.Place;
 import rungwright.spec.RuleKind;
 
 /**
- * A rule, resolved. Its identity for people and logs is {@code label}: its name, else stage, kind and, where there are
- * several of the kind, position.
+ * A rule, resolved. Its identity for people and logs is {@code label}: its name, else stage, kind and, where
+ * there are several of the kind, position.
  *
  * @param kind the list it stands in
  * @param label {@code assisted dip: advance}, {@code stop 2}, or the name it was given

@@ -4,7 +4,8 @@ import java.util.List;
 import rungwright.finding.Place;
 
 /**
- * The rules of {@code stop}, {@code after a break}, {@code every stage} or {@code place}, in the order of the text.
+ * The rules of {@code stop}, {@code after a break}, {@code every stage} or {@code place}, in the order of the
+ * text.
  *
  * @param place where the section stands
  * @param whole false where a rule could not be read, so that no gap may be claimed

@@ -6,8 +6,8 @@ public sealed interface Target {
     <R> R match(Cases<R> cases);
 
     /**
-     * Some rungs up or down, ending at the end rung. An advance from the top rung itself goes on to the next stage's bottom
-     * rung, or to the goal.
+     * Some rungs up or down, ending at the end rung. An advance from the top rung itself goes on to the next
+     * stage's bottom rung, or to the goal.
      */
     record ByRungs(int rungs, boolean up) implements Target {
         /** Refuses a move of no rungs. */
@@ -31,7 +31,10 @@ public sealed interface Target {
         }
     }
 
-    /** Where the place rules put them by their latest assessment; the first stage's bottom rung where there are none. */
+    /**
+     * Where the place rules put them by their latest assessment; the first stage's bottom rung where there
+     * are none.
+     */
     record Start() implements Target {
         @Override
         public <R> R match(Cases<R> cases) {

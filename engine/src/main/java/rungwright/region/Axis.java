@@ -4,10 +4,12 @@ import rungwright.measure.Quantity;
 import rungwright.measure.Values;
 
 /**
- * One side of a space: a quantity and the finitely many positions, from 0, that its values have for the rules.
+ * One side of a space: a quantity and the finitely many positions, from 0, that its values have for the
+ * rules.
  *
- * <p>{@code reps} of 0 to 60 is a grid of 61 positions; {@code sessions here} where no rule names more than 6 is a count
- * of 1 to 7 whose last position stands for 7 or more; {@code work time} cut at 30 s and 90 s has three classes.
+ * <p>{@code reps} of 0 to 60 is a grid of 61 positions; {@code sessions here} where no rule names more than 6
+ * is a count of 1 to 7 whose last position stands for 7 or more; {@code work time} cut at 30 s and 90 s has
+ * three classes.
  */
 public sealed interface Axis {
     /** What is asked. */
@@ -38,8 +40,8 @@ public sealed interface Axis {
     }
 
     /**
-     * Whole numbers from {@code least} to {@code most}; where {@code open}, the last position stands for {@code most} or
-     * more. The items of a list fact and the number of sets are not open.
+     * Whole numbers from {@code least} to {@code most}; where {@code open}, the last position stands for
+     * {@code most} or more. The items of a list fact and the number of sets are not open.
      */
     record Count(Quantity quantity, long least, long most, boolean open) implements Axis {
         @Override

@@ -4,10 +4,11 @@ import java.util.List;
 import rungwright.measure.Ratio;
 
 /**
- * The edges at which rules cut a worked-out measure, rising. They make {@code edges + 1} classes of values, and the rules
- * see nothing but the class.
+ * The edges at which rules cut a worked-out measure, rising. They make {@code edges + 1} classes of values,
+ * and the rules see nothing but the class.
  *
- * <p>With "under 30 s" and "30 to 90 s" the edges are below 30 and above 90, and 52 s is in class 1 of 0, 1, 2.
+ * <p>With "under 30 s" and "30 to 90 s" the edges are below 30 and above 90, and 52 s is in class 1 of 0, 1,
+ * 2.
  */
 public record Cuts(List<Edge> edges) {
     /** Sorts the edges and keeps each once. */

@@ -6,8 +6,8 @@ import rungwright.measure.Ratio;
 /**
  * A position on the number line that no number occupies: just below {@code at}, or just above it.
  *
- * <p>"At least 30 s" begins at the edge below 30, "over 30 s" at the edge above it; "under 30 s" ends where "at least
- * 30 s" begins, so no false gap shows between them.
+ * <p>"At least 30 s" begins at the edge below 30, "over 30 s" at the edge above it; "under 30 s" ends where
+ * "at least 30 s" begins, so no false gap shows between them.
  */
 public record Edge(Ratio at, boolean isAbove) implements Comparable<Edge> {
     private static final Comparator<Edge> ORDER =

@@ -10,8 +10,8 @@ import rungwright.measure.Fact;
 import rungwright.measure.Measure;
 
 /**
- * One concrete trainee, state and session, as positions on the grids: what a witness is made of. It holds what the axes of
- * a space need and no more.
+ * One concrete trainee, state and session, as positions on the grids: what a witness is made of. It holds
+ * what the axes of a space need and no more.
  *
  * @param session the readings of session measures (and assessments)
  * @param sets the readings of set measures, one a set, blanks empty; all lists have {@code setsLogged} items
