@@ -1,5 +1,7 @@
 package rungwright.measure;
 
+import java.util.Optional;
+
 /**
  * One number (or word) that a rule or a formula can ask for, in the session being judged. Two equal
  * quantities are the same question.
@@ -8,14 +10,41 @@ public sealed interface Quantity {
     /** How a coach reads it: {@code reps}, {@code reps in total}, {@code previous pain}. */
     String name();
 
+    /** The unit that people write it in. */
+    Unit unit();
+
+    /** The share that its values are compared with, where it stands for such a comparison: {@code 75 % of body mass}. */
+    default Optional<String> against() {
+        return Optional.empty();
+    }
+
+    /** Which set it speaks of, where it is about one of several. */
+    default Optional<Taking> taking() {
+        return Optional.empty();
+    }
+
     /** Answers by the kind of quantity. */
     <R> R match(Cases<R> cases);
+
+    /**
+     * Which set speaks.
+     *
+     * @param take the take that is asked for
+     * @param own the measure's own take, which needs no word
+     */
+    record Taking(Take take, Optional<Take> own) {
+    }
 
     /** The reading of a measure of the session. */
     record Logged(Measure measure) implements Quantity {
         @Override
         public String name() {
             return measure.name();
+        }
+
+        @Override
+        public Unit unit() {
+            return measure.values().unit();
         }
 
         @Override
@@ -32,6 +61,16 @@ public sealed interface Quantity {
         }
 
         @Override
+        public Unit unit() {
+            return measure.values().unit();
+        }
+
+        @Override
+        public Optional<Taking> taking() {
+            return Optional.of(new Taking(take, measure.take()));
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.taken(this);
         }
@@ -42,6 +81,11 @@ public sealed interface Quantity {
         @Override
         public String name() {
             return measure.name();
+        }
+
+        @Override
+        public Unit unit() {
+            return measure.values().unit();
         }
 
         @Override
@@ -58,6 +102,11 @@ public sealed interface Quantity {
         }
 
         @Override
+        public Unit unit() {
+            return fact.isList() ? Unit.NONE : fact.values().unit();
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.known(this);
         }
@@ -68,6 +117,11 @@ public sealed interface Quantity {
         @Override
         public String name() {
             return builtIn.word();
+        }
+
+        @Override
+        public Unit unit() {
+            return Unit.NONE;
         }
 
         @Override
@@ -84,6 +138,11 @@ public sealed interface Quantity {
         }
 
         @Override
+        public Unit unit() {
+            return measure.values().unit();
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.previous(this);
         }
@@ -97,6 +156,21 @@ public sealed interface Quantity {
         }
 
         @Override
+        public Unit unit() {
+            return measure.unit();
+        }
+
+        @Override
+        public Optional<String> against() {
+            return measure.against();
+        }
+
+        @Override
+        public Optional<Taking> taking() {
+            return measure.formula().parts().stream().flatMap(part -> part.taking().stream()).findFirst();
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.worked(this);
         }
@@ -107,6 +181,21 @@ public sealed interface Quantity {
         @Override
         public String name() {
             return measure.name();
+        }
+
+        @Override
+        public Unit unit() {
+            return measure.unit();
+        }
+
+        @Override
+        public Optional<String> against() {
+            return measure.against();
+        }
+
+        @Override
+        public Optional<Taking> taking() {
+            return Optional.of(new Taking(take, measure.take()));
         }
 
         @Override
