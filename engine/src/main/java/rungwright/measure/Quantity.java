@@ -13,7 +13,10 @@ public sealed interface Quantity {
     /** The unit that people write it in. */
     Unit unit();
 
-    /** The share that its values are compared with, where it stands for such a comparison: {@code 75 % of body mass}. */
+    /**
+     * The share that its values are compared with, where it stands for such a comparison: {@code 75 % of body
+     * mass}.
+     */
     default Optional<String> against() {
         return Optional.empty();
     }

@@ -11,8 +11,8 @@ import rungwright.region.Box;
 import rungwright.region.Interval;
 
 /**
- * A box of readings in words: {@code `reps` 5 to 11, `pain` 4 to 5}, and where the language can say it, as criteria to
- * paste: {@code reps: 5 to 11, pain: 4 to 5}. An axis that the box spans wholly is not mentioned.
+ * A box of readings in words: {@code `reps` 5 to 11, `pain` 4 to 5}, and where the language can say it, as
+ * criteria to paste: {@code reps: 5 to 11, pain: 4 to 5}. An axis that the box spans wholly is not mentioned.
  */
 final class BoxWords {
     private final List<Axis> axes;
@@ -54,7 +54,8 @@ final class BoxWords {
     /** One axis for people: {@code `reps` 5 to 11}. */
     static String words(Axis axis, Interval interval) {
         Phrases phrase = Phrases.of(axis, interval);
-        String sets = SetWords.of(axis.quantity(), phrase.sided()).orElseGet(() -> " (" + axis.quantity().taking()
+        String sets = SetWords.of(axis.quantity(), phrase.sided()).orElseGet(() -> " (" + axis.quantity()
+                .taking()
                 .map(taking -> taking.take().word()).orElse("session") + ")");
         return Shown.quoted(axis.quantity().name()) + " " + phrase.words() + sets;
     }

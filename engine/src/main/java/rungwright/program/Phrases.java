@@ -104,11 +104,13 @@ record Phrases(String words, boolean isOnePhrase, Sided sided) {
             return new Phrases(measured.from(low.get()), true, Sided.BELOW);
         }
         if (low.get().isAbove() || !high.get().isAbove()) {
-            return new Phrases(measured.from(low.get()) + " and " + measured.upTo(high.get()), false, Sided.BOTH);
+            return new Phrases(measured.from(low.get()) + " and " + measured.upTo(high.get()), false,
+                    Sided.BOTH);
         }
         String first = measured.show(low.get().at());
         String last = measured.show(high.get().at());
-        return new Phrases(first.equals(last) ? first : range(first, last), measured.isExact(low.get(), high.get()),
+        return new Phrases(first.equals(last) ? first : range(first, last), measured.isExact(low.get(),
+                high.get()),
                 Sided.BOTH);
     }
 

@@ -5,8 +5,8 @@ import rungwright.measure.Quantity;
 import rungwright.measure.Take;
 
 /**
- * The words that say which set a phrase is about: none where the measure's own take is meant, else {@code in every set}
- * and the like; nothing at all where the language has no such words.
+ * The words that say which set a phrase is about: none where the measure's own take is meant, else {@code in
+ * every set} and the like; nothing at all where the language has no such words.
  */
 final class SetWords {
     private SetWords() {
