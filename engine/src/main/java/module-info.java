@@ -10,6 +10,7 @@ module rungwright {
     exports rungwright.program;
     exports rungwright.region;
     exports rungwright.spec;
+    exports rungwright.step;
     exports rungwright.text;
 
     opens rungwright.cli to info.picocli;
