@@ -23,7 +23,8 @@ public final class Destinations {
     private final Map<Measure, Long> assessment;
     private final Supplier<Target> start;
 
-    private Destinations(Ladders ladders, Facts facts, Map<Measure, Long> assessment, Supplier<Target> start) {
+    private Destinations(
+            Ladders ladders, Facts facts, Map<Measure, Long> assessment, Supplier<Target> start) {
         this.ladders = ladders;
         this.facts = facts;
         this.assessment = assessment;
@@ -35,8 +36,8 @@ public final class Destinations {
      *
      * @param assessment the position of each assessment's value; one that was left out stands at its
      *     {@code if not logged}
-     * @param start the target of the place rule that speaks for them, which is a stage or the goal; asked only
-     *     where it is needed. Without place rules, {@link #FIRST}.
+     * @param start the target of the place rule that speaks for them, which is a stage or the goal; asked
+     *     only where it is needed. Without place rules, {@link #FIRST}.
      */
     public static Destinations of(
             Ladders ladders, Facts facts, Map<Measure, Long> assessment, Supplier<Target> start) {
@@ -135,7 +136,8 @@ public final class Destinations {
             int wanted = target.up()
                     ? Math.min(top, Math.addExact(from.rung(), target.rungs()))
                     : Math.max(1, from.rung() - target.rungs());
-            return Optional.of(Destinations.at(ladders.stages().get(from.stage()), rungs(from.stage()).get(wanted - 1)));
+            Rung rung = rungs(from.stage()).get(wanted - 1);
+            return Optional.of(Destinations.at(ladders.stages().get(from.stage()), rung));
         }
 
         @Override

@@ -16,6 +16,7 @@ public record ProgramId(String name, String version, String fingerprint) {
 
     /** As people read it: {@code `First bar dip` version `3` (0f3a…)}. */
     public String show() {
-        return Shown.quoted(name) + " version " + Shown.quoted(version) + " (" + Shown.text(fingerprint) + ")";
+        String code = " (" + Shown.text(fingerprint) + ")";
+        return Shown.quoted(name) + " version " + Shown.quoted(version) + code;
     }
 }

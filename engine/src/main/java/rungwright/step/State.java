@@ -16,7 +16,8 @@ import rungwright.program.Standing;
  * 23 February, last session 2 March, 3 sessions here, no tally.
  *
  * @param program the program that it is of
- * @param stoppedBy the label of the stop rule; empty where not stopped, or where a new version has no such rule
+ * @param stoppedBy the label of the stop rule; empty where not stopped, or where a new version
+ *     has no such rule
  * @param at the place; of one at the goal, the last place before it
  * @param entered the day they came to this place, or began to count anew in it
  * @param lastSession the day of the last accepted session, with this program or earlier
@@ -27,10 +28,11 @@ import rungwright.program.Standing;
  * @param latest the day of the latest accepted event
  * @param ids the ids of the events of that day
  */
-public record State(ProgramId program, Trainee trainee, Status status, Optional<String> stoppedBy, Standing at,
-        LocalDate entered, Optional<LocalDate> lastSession, int sessionsHere, Map<String, Tally> tallies,
-        Map<String, String> left, Map<String, String> previous, LocalDate latest, List<String> ids) {
-    /** Refuses what no history could leave behind: counts over the sessions here, days the wrong way round. */
+public record State(ProgramId program, Trainee trainee, Status status, Optional<String> stoppedBy,
+        Standing at, LocalDate entered, Optional<LocalDate> lastSession, int sessionsHere,
+        Map<String, Tally> tallies, Map<String, String> left, Map<String, String> previous,
+        LocalDate latest, List<String> ids) {
+    /** Refuses what no history could leave behind: counts over the sessions here, days out of order. */
     public State {
         tallies = withoutEmpty(tallies);
         left = with(left, at);
