@@ -10,8 +10,7 @@ module rungwright {
     exports rungwright.program;
     exports rungwright.region;
     exports rungwright.spec;
-    exports rungwright.step;
-    exports rungwright.text;
+    exports rungwright.yaml;
 
     opens rungwright.cli to info.picocli;
 }

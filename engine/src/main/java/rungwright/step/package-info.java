@@ -1,5 +1,2 @@
-/**
- * One event in, one decision out, with its reasons. Start with {@link rungwright.step.Stepper} and
- * {@link rungwright.step.Decision}.
- */
+/** One event in, one decision out, with its reasons. */
 package rungwright.step;

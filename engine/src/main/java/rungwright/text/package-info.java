@@ -1,4 +1,2 @@
-/**
- * Words for people. Start with {@link rungwright.text.FindingText} and {@link rungwright.text.Colours}.
- */
+/** Words for people: findings, programs and decisions as lines of text. */
 package rungwright.text;

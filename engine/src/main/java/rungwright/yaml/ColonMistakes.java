@@ -1,0 +1,78 @@
+package rungwright.yaml;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import rungwright.finding.Place;
+import rungwright.finding.Shown;
+
+/** Colons that are missing, have no space after them, or stand in a text. */
+final class ColonMistakes {
+    private static final Pattern SECOND = Pattern.compile(".*\\S: +\\S.*");
+    private static final Pattern NO_SPACE = Pattern.compile("\\s*(?:- +)*([^\\s:#][^:#]*):(?!//)\\S.*");
+
+    private ColonMistakes() {
+    }
+
+    static Optional<Diagnosis> of(Mistake mistake) {
+        if (mistake.says("mapping values are not allowed")) {
+            return inText(mistake).or(() -> lineAbove(mistake)).or(() -> Optional.of(tooDeep(mistake)));
+        }
+        if (mistake.says("could not find expected ':'")) {
+            return Optional.of(withoutSpace(mistake.source(), mistake.start().line())
+                    .orElseGet(() -> withoutColon(mistake.source(), mistake.start())));
+        }
+        return mistake.rest().startsWith(":") && mistake.says("expected <block end>")
+                ? Optional.of(Diagnosis.syntax(mistake.place(), "no key stands before this `:`",
+                        "write the key before it"))
+                : Optional.empty();
+    }
+
+    private static Optional<Diagnosis> inText(Mistake mistake) {
+        return SECOND.matcher(mistake.before()).matches()
+                ? Optional.of(Diagnosis.syntax(mistake.place(), "a text with `: ` stands in quotes",
+                        Quoting.hint(mistake.source(), mistake.place(), false))
+                        .struck(mistake.source(), mistake.place(), 1))
+                : Optional.empty();
+    }
+
+    /** The line above is no key with a value, and so this line was read as the rest of it. */
+    private static Optional<Diagnosis> lineAbove(Mistake mistake) {
+        int above = mistake.lineAbove();
+        if (above == 0) {
+            return Optional.empty();
+        }
+        String line = mistake.source().line(above);
+        Optional<Diagnosis> noSpace = withoutSpace(mistake.source(), above);
+        return noSpace.isPresent() || line.contains(":") ? noSpace
+                : Optional.of(withoutColon(mistake.source(), new Place(above, Mistake.indentation(line))));
+    }
+
+    private static Diagnosis tooDeep(Mistake mistake) {
+        int column = Mistake.indentation(mistake.before());
+        int above = mistake.lineAbove();
+        String hint = above == 0 ? "put the text in quotes" : mistake.likeLine(above);
+        return Diagnosis.syntax(new Place(mistake.place().line(), column),
+                "this line is read as more text of the value above it, and then a `:` comes", hint);
+    }
+
+    private static Optional<Diagnosis> withoutSpace(Source source, int line) {
+        Matcher noSpace = NO_SPACE.matcher(source.line(line));
+        return noSpace.matches() ? Optional.of(noSpace(source, line, noSpace.group(1))) : Optional.empty();
+    }
+
+    /** A key of a line with something right after its colon. */
+    static Diagnosis noSpace(Source source, int line, String key) {
+        String text = source.line(line);
+        int after = text.indexOf(key + ":") + key.length() + 1;
+        return Diagnosis.syntax(new Place(line, text.codePointCount(0, after) + 1),
+                "a space is missing after the colon of " + Shown.quoted(key),
+                "write `" + Shown.text(key + ": " + text.substring(after).strip()) + "`");
+    }
+
+    private static Diagnosis withoutColon(Source source, Place place) {
+        String text = source.from(place).strip();
+        return Diagnosis.syntax(place, Shown.quoted(text) + " is neither a key with its `:` nor a value",
+                "write `" + Shown.text(text) + ":` where it is a key");
+    }
+}

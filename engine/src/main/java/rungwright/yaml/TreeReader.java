@@ -1,0 +1,158 @@
+package rungwright.yaml;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.events.CollectionStartEvent;
+import org.yaml.snakeyaml.events.Event;
+import org.yaml.snakeyaml.events.ScalarEvent;
+import org.yaml.snakeyaml.parser.Parser;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
+import org.yaml.snakeyaml.scanner.ScannerImpl;
+import rungwright.finding.Code;
+import rungwright.finding.Finding;
+import rungwright.finding.Place;
+import rungwright.finding.Shown;
+
+/**
+ * Parses a text into nodes, event by event, so that a part too deep or too wide is passed over instead of
+ * built, and what stands before a mistake in the YAML is kept.
+ */
+final class TreeReader {
+    private final Source source;
+    private final Findings findings;
+    private final Deque<OpenNode> open = new ArrayDeque<>();
+    private Optional<Node> root = Optional.empty();
+    private int documents;
+    private int passedOver;
+
+    private TreeReader(Source source, Findings findings) {
+        this.source = source;
+        this.findings = findings;
+    }
+
+    /**
+     * What came of parsing.
+     *
+     * @param root the whole text, or as much of it as stands before the mistake; empty where there is nothing
+     * @param mistake the parser's complaint, if it had one
+     */
+    record Tree(Optional<Node> root, Optional<MarkedYAMLException> mistake) {
+    }
+
+    /** The nodes of a source; what specs do not use and what is too large is reported. */
+    static Tree read(Source source, Findings findings) {
+        return new TreeReader(source, findings).read();
+    }
+
+    private Tree read() {
+        LoaderOptions options = new LoaderOptions();
+        options.setCodePointLimit(Integer.MAX_VALUE);
+        ScannerImpl scanner = new ScannerImpl(new StreamReader(source.text()), options);
+        Parser parser = new ParserImpl(new PlainTokens(scanner, source, findings));
+        try {
+            while (documents < 2 && !parser.checkEvent(Event.ID.StreamEnd)) {
+                take(parser.getEvent());
+            }
+        } catch (MarkedYAMLException mistake) {
+            abandon();
+            return new Tree(root, Optional.of(mistake));
+        }
+        return new Tree(root, Optional.empty());
+    }
+
+    private void take(Event event) {
+        Place place = PlainTokens.place(event.getStartMark());
+        switch (event.getEventId()) {
+            case DocumentStart -> startDocument(place);
+            case MappingStart, SequenceStart -> open((CollectionStartEvent) event, place);
+            case MappingEnd, SequenceEnd -> close();
+            case Scalar -> {
+                if (passedOver == 0) {
+                    put(scalar((ScalarEvent) event, place));
+                }
+            }
+            case StreamStart, StreamEnd, DocumentEnd, Alias, Comment -> { }
+        }
+    }
+
+    private void startDocument(Place place) {
+        documents++;
+        if (documents > 1) {
+            findings.add(Finding.of(Code.YAML_FEATURE, place,
+                    "a second document begins here, and a spec is one")
+                    .withHint("leave out the `---`, or put what follows it in a file of its own"));
+        }
+    }
+
+    private void open(CollectionStartEvent event, Place place) {
+        if (passedOver > 0 || !open.isEmpty() && open.peek().isFull()) {
+            passedOver++;
+        } else if (open.size() == Limits.DEPTH) {
+            findings.add(Finding.of(Code.TOO_LARGE, place,
+                    "this lies more than " + Limits.DEPTH + " levels deep, and no spec goes so deep"));
+            put(new Node.Lost(place));
+            passedOver = 1;
+        } else {
+            boolean isMap = event.getEventId() == Event.ID.MappingStart;
+            open.push(new OpenNode(place, isMap, event.isFlow(), findings));
+        }
+    }
+
+    private void close() {
+        if (passedOver > 0) {
+            passedOver--;
+        } else {
+            put(open.pop().close());
+        }
+    }
+
+    private void put(Node node) {
+        if (open.isEmpty()) {
+            root = Optional.of(node);
+        } else {
+            open.peek().add(node);
+        }
+    }
+
+    /**
+     * Gives up the innermost map or list, in which the mistake is, and closes those around it with what they
+     * have.
+     */
+    private void abandon() {
+        passedOver = 0;
+        root = Optional.empty();
+        if (!open.isEmpty()) {
+            put(new Node.Lost(open.pop().place()));
+        }
+        while (!open.isEmpty()) {
+            put(open.pop().cut().close());
+        }
+    }
+
+    private Node scalar(ScalarEvent event, Place place) {
+        String value = event.getValue();
+        if (value.indexOf(Source.STRUCK) >= 0) {
+            return new Node.Lost(place);
+        }
+        Node.Style style = event.isPlain() ? Node.Style.PLAIN
+                : event.isLiteral() || event.isFolded() ? Node.Style.BLOCK : Node.Style.QUOTED;
+        value.codePoints().filter(point -> !isReadable(point)).findFirst()
+                .ifPresent(point -> findings.add(invisible(value, point, place)));
+        return new Node.Scalar(place, value, style, style == Node.Style.BLOCK ? source.from(place) : value);
+    }
+
+    private static boolean isReadable(int point) {
+        return point == '\n' || point == '\t' || Shown.isPlain(point);
+    }
+
+    private static Finding invisible(String value, int point, Place place) {
+        String mark = Shown.quoted(Character.toString(point));
+        return Finding.of(Code.BAD_VALUE, place,
+                Shown.quoted(value) + " holds the invisible character " + mark)
+                .withHint("delete it, or type the text anew");
+    }
+}

@@ -1,0 +1,99 @@
+package rungwright.yaml;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungwright.finding.Code;
+import rungwright.finding.Finding;
+import rungwright.finding.Shown;
+import rungwright.finding.Suggest;
+
+/** Keys that mean nothing where they stand, and what was probably meant. */
+final class UnknownKeys {
+    private final Node.Mapping map;
+    private final Shape shape;
+    private final Findings findings;
+    private final List<Node.Pair> known = new ArrayList<>();
+
+    private UnknownKeys(Node.Mapping map, Shape shape, Findings findings) {
+        this.map = map;
+        this.shape = shape;
+        this.findings = findings;
+    }
+
+    /** The pairs of a map whose keys mean something in its shape; all others are reported. */
+    static List<Node.Pair> sortOut(Node.Mapping map, Shape shape, Findings findings) {
+        UnknownKeys keys = new UnknownKeys(map, shape, findings);
+        int next = 0;
+        while (next < map.pairs().size()) {
+            next = keys.take(next);
+        }
+        return keys.known;
+    }
+
+    /** Takes or reports the key at {@code index}; gives the index of the next one to look at. */
+    private int take(int index) {
+        Node.Pair pair = map.pairs().get(index);
+        if (shape.keys().contains(pair.name())) {
+            known.add(pair);
+            return index + 1;
+        }
+        int last = lastOfTornText(index);
+        Finding finding = Finding.of(Code.UNKNOWN_KEY, pair.key().place(),
+                Shown.quoted(pair.name()) + " is not a key of " + shape.owner());
+        if (shape.misplaced().containsKey(pair.name())) {
+            findings.aside(finding.withHint(shape.misplaced().get(pair.name())));
+        } else if (last >= index) {
+            findings.aside(finding.withHint(tornText(index, last)));
+        } else {
+            findings.add(finding.withHint(missingSpace(pair).orElseGet(() -> suggestion(pair.name()))));
+        }
+        return Math.max(index, last) + 1;
+    }
+
+    /**
+     * The last of the keys that are pieces of the text before them: in {@code { say: Rest, then go on }} the
+     * key {@code then go on} has no value. Under {@code index} where there is no such text.
+     */
+    private int lastOfTornText(int index) {
+        boolean afterText = map.isFlow() && index > 0 && map.pairs().get(index - 1).value().scalar()
+                .filter(scalar -> scalar.style() == Node.Style.PLAIN && !scalar.isBlank()).isPresent();
+        int last = index - 1;
+        while (afterText && last + 1 < map.pairs().size() && isPiece(map.pairs().get(last + 1))) {
+            last++;
+        }
+        return last;
+    }
+
+    private boolean isPiece(Node.Pair pair) {
+        return !shape.keys().contains(pair.name()) && !pair.name().contains(":")
+                && pair.value().scalar().map(Node.Scalar::isNothing).orElse(false);
+    }
+
+    private String tornText(int index, int last) {
+        Node.Pair start = map.pairs().get(index - 1);
+        StringBuilder text = new StringBuilder(start.value().scalar().map(Node.Scalar::value).orElse(""));
+        map.pairs().subList(index, last + 1).forEach(piece -> text.append(", ").append(piece.name()));
+        return "inside { } a text with a comma stands in quotes: `" + Shown.text(start.name()) + ": \""
+                + Shown.text(text.toString()) + "\"`";
+    }
+
+    private Optional<String> missingSpace(Node.Pair pair) {
+        int colon = pair.name().indexOf(':');
+        return colon > 0 && shape.keys().contains(pair.name().substring(0, colon))
+                ? Optional.of(withSpace(pair.name(), colon))
+                : Optional.empty();
+    }
+
+    /** A hint for a key that ran into its value. */
+    static String withSpace(String key, int colon) {
+        String apart = key.substring(0, colon) + ": " + key.substring(colon + 1);
+        return "put a space after the colon: " + Shown.quoted(apart);
+    }
+
+    private String suggestion(String name) {
+        String keys = "keys of " + shape.owner() + ": " + shape.listed();
+        return Suggest.closest(name, shape.keys())
+                .map(close -> "did you mean `" + close + "`? " + keys).orElse(keys);
+    }
+}
