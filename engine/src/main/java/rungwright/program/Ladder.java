@@ -12,6 +12,9 @@ public sealed interface Ladder {
     /** The ladder of a stage without one: a single unnamed rung. */
     Ladder SINGLE = new Named(List.of(""));
 
+    /** The ladder of a stage whose own could not be read; it has no rung, and no check may speak about it. */
+    Ladder UNREAD = new Named(List.of());
+
     /** This trainee's rungs, easiest first; empty where there is none for them. */
     List<Rung> rungs(Facts facts);
 

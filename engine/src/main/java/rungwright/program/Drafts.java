@@ -1,0 +1,56 @@
+package rungwright.program;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import rungwright.finding.Code;
+import rungwright.finding.Finding;
+import rungwright.finding.Place;
+import rungwright.spec.RuleListSpec;
+import rungwright.spec.Spec;
+
+/** All rules of a spec before their quantities have axes. */
+record Drafts(Optional<DraftRules> stop, Optional<DraftRules> afterABreak, Optional<DraftRules> everyStage,
+        Optional<DraftRules> placement, List<DraftRules> stages) {
+
+    static Drafts read(Spec spec, RulesReader reader) {
+        return new Drafts(section(spec.stop(), Optional.empty(), reader),
+                section(spec.afterABreak(), Optional.empty(), reader),
+                section(spec.everyStage(), Optional.of("every stage"), reader),
+                spec.place().map(place -> reader.read(Optional.empty(), place.place(), place.rules(),
+                place.whole())),
+                spec.stages().stream()
+                .map(stage -> reader.read(Optional.of(Tidy.of(stage.name())), stage.place(),
+                        stage.rules(), stage.whole())).toList());
+    }
+
+    private static Optional<DraftRules> section(Optional<RuleListSpec> spec, Optional<String> owner,
+            RulesReader reader) {
+        return spec.map(list -> reader.read(owner, list.place(), list.rules(), list.whole()));
+    }
+
+    /** Everything that any rule asks, in the order in which sessions are judged. */
+    Stream<Want> wants() {
+        return lists().flatMap(DraftRules::wants);
+    }
+
+    /** What is wrong with maps of criteria that no session can meet together. */
+    Stream<Finding> impossible(Axes axes) {
+        return lists().flatMap(list -> list.rules().stream()).map(DraftRule::when)
+                .flatMap(when -> impossible(when, axes).map(place -> Finding
+                        .of(Code.NEVER_TRUE, place, "no session meets all of this at once")
+                        .withHint("split it into several maps, of which any may hold")));
+    }
+
+    private Stream<DraftRules> lists() {
+        return Stream.concat(Stream.of(stop, afterABreak, everyStage, placement).flatMap(Optional::stream),
+                stages.stream());
+    }
+
+    private static Stream<Place> impossible(DraftCondition when, Axes axes) {
+        List<List<Criterion>> anyOf = when.on(axes).anyOf();
+        return IntStream.range(0, anyOf.size()).filter(index -> Boxes.of(anyOf.get(index),
+                axes.all()).isEmpty()).mapToObj(when.places()::get);
+    }
+}

@@ -1,0 +1,26 @@
+package rungwright.program;
+
+import java.util.Optional;
+import rungwright.finding.Place;
+import rungwright.measure.Amount;
+import rungwright.measure.Ratio;
+import rungwright.measure.Span;
+import rungwright.measure.Unit;
+
+/** Any number of a worked-out measure, on no grid. Where {@code span} is missed, nobody can have it. */
+record FreeGauge(String name, Unit unit, Span span) implements Gauge {
+    @Override
+    public Optional<Ratio> read(String tidy, Place place, Troubles troubles) {
+        Optional<Amount> amount = new AmountReader(troubles).read(tidy, place);
+        if (amount.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Ratio> value = amount.get().in(unit).map(number -> number.times(unit.factor()));
+        return value.isPresent() ? value : Mismatch.refuse(name, amount.get(), unit, place, troubles);
+    }
+
+    @Override
+    public boolean meets(Bounds bounds) {
+        return bounds.meets(span);
+    }
+}

@@ -1,0 +1,93 @@
+package rungwright.program;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungwright.finding.Code;
+import rungwright.finding.Place;
+import rungwright.finding.Shown;
+import rungwright.measure.Amount;
+import rungwright.measure.Ratio;
+import rungwright.measure.Take;
+
+/** Reads the values of a phrase that has been taken apart, and puts its ends where they stand. */
+final class SpotReader {
+    private final Subject subject;
+    private final Vocabulary names;
+    private final Troubles troubles;
+    private final String phrase;
+    private final Place place;
+
+    SpotReader(Subject subject, Vocabulary names, Troubles troubles, String phrase, Place place) {
+        this.subject = subject;
+        this.names = names;
+        this.troubles = troubles;
+        this.phrase = phrase;
+        this.place = place;
+    }
+
+    /** The alternatives, or nothing after saying which value is wrong. */
+    Optional<List<List<Reach>>> read(Ask ask) {
+        List<List<Reach>> alternatives = new ArrayList<>();
+        for (List<Comparison.End> ends : ask.how().ends(ask.values().size())) {
+            List<Reach> parts = new ArrayList<>();
+            for (Comparison.End end : ends) {
+                Optional<Spot> spot = spot(ask.values().get(end.value()), take(ask, end));
+                if (spot.isEmpty()) {
+                    return Optional.empty();
+                }
+                parts.add(new Reach(spot.get().quantity(), spot.get().bounds(end), spot.get().gauge()));
+            }
+            alternatives.add(Reach.joined(parts));
+        }
+        return isBackwards(ask) ? backwards(ask) : Optional.of(alternatives);
+    }
+
+    private Optional<Take> take(Ask ask, Comparison.End end) {
+        return subject.bySet() ? ask.sets().map(sets -> sets.take(end.lower())).or(subject::take)
+                : Optional.empty();
+    }
+
+    private Optional<Spot> spot(String value, Optional<Take> take) {
+        Gauge gauge = subject.gauge(take);
+        if (gauge.words().isEmpty()) {
+            Optional<ShareText> share = ShareText.read(value);
+            if (share.isPresent()) {
+                return new ShareReader(names, troubles).spot(share.get(), subject, take, place);
+            }
+            if (Amount.read(value).isEmpty()) {
+                return troubles.refuse(Code.BAD_VALUE, place, Shown.quoted(phrase)
+                        + " is no phrase that " + Shown.quoted(subject.name()) + " can be asked with",
+                        hint(value));
+            }
+        }
+        return gauge.read(value, place, troubles).map(at -> new Spot(subject.quantity(take), at, gauge));
+    }
+
+    private String hint(String value) {
+        return AskHints.of(phrase).map(meant -> "write " + Shown.quoted(meant))
+                .or(() -> AmountReader.unitHint(value))
+                .orElse("write `at least 12`, `at most 3`, `over 5`, `under 5`, `5 to 12`, `12` or `not 12`");
+    }
+
+    private boolean isBackwards(Ask ask) {
+        if (ask.how() != Comparison.BETWEEN) {
+            return false;
+        }
+        Optional<Ratio> least = number(ask.values().get(0));
+        Optional<Ratio> most = number(ask.values().get(1));
+        return least.isPresent() && most.isPresent() && least.get().compareTo(most.get()) > 0;
+    }
+
+    /** A value as a number, as far as two of them can be compared before a trainee is known. */
+    private Optional<Ratio> number(String value) {
+        Gauge gauge = subject.gauge(subject.take());
+        return ShareText.read(value).isPresent() && gauge.words().isEmpty() ? Optional.empty()
+                : gauge.read(value, place, new Troubles());
+    }
+
+    private Optional<List<List<Reach>>> backwards(Ask ask) {
+        return troubles.refuse(Code.BAD_VALUE, place, Shown.quoted(phrase) + " runs backwards", "write `"
+                + Shown.text(ask.values().get(1)) + " to " + Shown.text(ask.values().get(0)) + "`");
+    }
+}
