@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rungwright.finding.Finding;
 import rungwright.spec.Spec;
+import rungwright.yaml.Reading;
+import rungwright.yaml.SpecReader;
 
 /**
  * A spec that has been checked: what is wrong with it, and the program that it is where nothing is.
@@ -17,6 +19,13 @@ public record Checked(Optional<Outline> outline, Optional<Program> program, List
     /** Copies the findings. */
     public Checked {
         findings = List.copyOf(findings);
+    }
+
+    /** Reads and checks the text of a spec. */
+    public static Checked read(String yaml) {
+        Reading reading = SpecReader.read(yaml);
+        return reading.spec().map(spec -> of(spec, reading.findings()))
+                .orElseGet(() -> new Checked(Optional.empty(), Optional.empty(), reading.findings()));
     }
 
     /** Checks a spec; {@code readingFindings} are what was wrong with its text. */

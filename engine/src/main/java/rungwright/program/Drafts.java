@@ -15,19 +15,19 @@ record Drafts(Optional<DraftRules> stop, Optional<DraftRules> afterABreak, Optio
         Optional<DraftRules> placement, List<DraftRules> stages) {
 
     static Drafts read(Spec spec, RulesReader reader) {
-        return new Drafts(section(spec.stop(), Optional.empty(), reader),
-                section(spec.afterABreak(), Optional.empty(), reader),
-                section(spec.everyStage(), Optional.of("every stage"), reader),
-                spec.place().map(place -> reader.read(Optional.empty(), place.place(), place.rules(),
-                place.whole())),
-                spec.stages().stream()
-                .map(stage -> reader.read(Optional.of(Tidy.of(stage.name())), stage.place(),
-                        stage.rules(), stage.whole())).toList());
+        Optional<DraftRules> stop = section(spec.stop(), Optional.empty(), reader);
+        Optional<DraftRules> afterABreak = section(spec.afterABreak(), Optional.empty(), reader);
+        Optional<DraftRules> everyStage = section(spec.everyStage(), Optional.of("every stage"), reader);
+        Optional<DraftRules> placement = spec.place().map(
+                place -> reader.section(Optional.empty(), place.place(), place.rules(), place.whole()));
+        List<DraftRules> stages = spec.stages().stream()
+                .map(stage -> reader.stage(Tidy.of(stage.name()), stage)).toList();
+        return new Drafts(stop, afterABreak, everyStage, placement, stages);
     }
 
     private static Optional<DraftRules> section(Optional<RuleListSpec> spec, Optional<String> owner,
             RulesReader reader) {
-        return spec.map(list -> reader.read(owner, list.place(), list.rules(), list.whole()));
+        return spec.map(list -> reader.section(owner, list.place(), list.rules(), list.whole()));
     }
 
     /** Everything that any rule asks, in the order in which sessions are judged. */

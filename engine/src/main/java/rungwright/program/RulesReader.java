@@ -3,8 +3,10 @@ package rungwright.program;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import rungwright.finding.Place;
 import rungwright.spec.RuleSpec;
+import rungwright.spec.StageSpec;
 
 /** Reads the rules of a section or a stage, in the order of the text. */
 final class RulesReader {
@@ -16,11 +18,21 @@ final class RulesReader {
         this.labels = labels;
     }
 
-    /** The rules; {@code owner} begins their labels, where they need one. */
-    DraftRules read(Optional<String> owner, Place place, List<RuleSpec> specs, boolean whole) {
+    /** The rules of a section; {@code owner} begins their labels, where they need one. */
+    DraftRules section(Optional<String> owner, Place place, List<RuleSpec> specs, boolean whole) {
+        return read(place, specs, whole, spec -> labels.ofSection(owner, spec));
+    }
+
+    /** The rules of a stage. */
+    DraftRules stage(String name, StageSpec stage) {
+        return read(stage.place(), stage.rules(), stage.whole(), spec -> labels.ofStage(name, spec));
+    }
+
+    private DraftRules read(Place place, List<RuleSpec> specs, boolean whole,
+            Function<RuleSpec, String> label) {
         List<DraftRule> read = new ArrayList<>();
         for (RuleSpec spec : specs) {
-            rules.read(spec, labels.next(owner, spec)).ifPresent(read::add);
+            rules.read(spec, label.apply(spec)).ifPresent(read::add);
         }
         return new DraftRules(place, read, whole && read.size() == specs.size());
     }
