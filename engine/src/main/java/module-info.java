@@ -10,6 +10,8 @@ module rungwright {
     exports rungwright.program;
     exports rungwright.region;
     exports rungwright.spec;
+    exports rungwright.step;
+    exports rungwright.text;
     exports rungwright.yaml;
 
     opens rungwright.cli to info.picocli;

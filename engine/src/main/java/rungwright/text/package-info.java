@@ -1,2 +1,4 @@
-/** Words for people: findings, programs and decisions as lines of text. */
+/**
+ * Words for people. Start with {@link rungwright.text.FindingText} and {@link rungwright.text.Colours}.
+ */
 package rungwright.text;

@@ -116,8 +116,10 @@ final class BruteForce {
     private void stage(int index) {
         Toy.Stage stage = toy.stages().get(index);
         Uses uses = new Uses(toy, toy.inForce(stage));
-        Worlds worlds = new Worlds(toy, toy.inForce(stage), uses.largest("sessions here") + 1,
-                uses.asks("days here") ? uses.largest("days here") + 1 : 0);
+        verdict.mostHere.put(index, uses.largest("sessions here") + 1);
+        verdict.mostDays.put(index, uses.asks("days here") ? uses.largest("days here") + 1 : 0);
+        Worlds worlds = new Worlds(toy, toy.inForce(stage), verdict.mostHere.get(index),
+                verdict.mostDays.get(index));
         for (int i = 0; i < people.size(); i++) {
             int person = i;
             if (!new Targets(toy, people.get(i), Map.of()).rungs(index).isEmpty()) {

@@ -39,7 +39,7 @@ final class NaiveSession {
         if (!answered) {
             return refused();
         }
-        NaiveInterpreter.Outcome outcome = byRules(stage, view, breakRule);
+        NaiveInterpreter.Outcome outcome = follow(decider(stage, view), breakRule);
         now.lastSession = OptionalLong.of(event.day());
         toy.measures().forEach(m -> view.value(m.name(), Crit.Which.TAKE)
                 .filter(value -> !m.eachSet() || m.take().isPresent())
@@ -51,20 +51,30 @@ final class NaiveSession {
         return new NaiveInterpreter.Outcome("refused", "", true, "", Optional.empty());
     }
 
-    private NaiveInterpreter.Outcome byRules(Toy.Stage stage, SessionView view, String breakRule) {
+    /** The first rule met, section by section. */
+    private Verdict.Decider decider(Toy.Stage stage, SessionView view) {
         List<Integer> stop = Meaning.met(toy.stops(), view);
         if (!stop.isEmpty()) {
-            now.status = "stopped";
-            now.stoppedBy = stop.get(0);
-            now.startAgain(event.day());
-            String id = Toy.id("stop", toy.stops(), stop.get(0));
-            return new NaiveInterpreter.Outcome("stop", id, true, breakRule, Optional.of(now));
+            return new Verdict.Decider("stop", stop.get(0));
         }
         List<Integer> every = Meaning.met(toy.every(), view);
         if (!every.isEmpty()) {
-            return follow("every stage", toy.every(), every.get(0), breakRule);
+            return new Verdict.Decider("every stage", every.get(0));
         }
-        return follow(stage.name(), stage.rules(), Meaning.met(stage.rules(), view).get(0), breakRule);
+        return new Verdict.Decider(stage.name(), Meaning.met(stage.rules(), view).get(0));
+    }
+
+    /** Does what a rule says; {@code breakRule} is told on. */
+    NaiveInterpreter.Outcome follow(Verdict.Decider decider, String breakRule) {
+        if (decider.where().equals("stop")) {
+            now.status = "stopped";
+            now.stoppedBy = decider.index();
+            now.startAgain(event.day());
+            String id = Toy.id("stop", toy.stops(), decider.index());
+            return new NaiveInterpreter.Outcome("stop", id, true, breakRule, Optional.of(now));
+        }
+        return follow(decider.where(), decider.where().equals("every stage") ? toy.every()
+                : toy.stages().get(now.stage).rules(), decider.index(), breakRule);
     }
 
     /** Does what a rule of the stage or of every stage says. */
@@ -124,7 +134,7 @@ final class NaiveSession {
     }
 
     /** Looks at an absence, and moves whom a rule moves; gives the rule that did. */
-    private String afterABreak() {
+    String afterABreak() {
         if (now.lastSession.isEmpty() || toy.breaks().isEmpty()) {
             return "";
         }

@@ -37,6 +37,9 @@ final class Verdict {
     final Set<String> metMaps = new TreeSet<>();
     /** The rules that may decide a session, by what they cannot look past. */
     final Map<Moment, Set<Decider>> deciders = new LinkedHashMap<>();
+    /** By stage, the number of sessions here, and of days here, from which on all are alike. */
+    final Map<Integer, Long> mostHere = new TreeMap<>();
+    final Map<Integer, Long> mostDays = new TreeMap<>();
     /** How many sessions and states were looked at, by section. */
     final Map<String, Long> looked = new TreeMap<>();
 

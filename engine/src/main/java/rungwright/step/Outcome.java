@@ -1,0 +1,23 @@
+package rungwright.step;
+
+import java.util.Optional;
+
+/**
+ * The parts of a decision that are there at once.
+ *
+ * @param rule the rule that spoke; nothing where none did
+ * @param before the state before; nothing for a first event
+ * @param after the state after; nothing for a first event that was refused
+ * @param breakMove the first part of a session's decision, where an absence moved the trainee
+ * @param progress how far a rule that wants several sessions has got
+ * @param refusal why nothing changed, for a refused event and no other
+ */
+public record Outcome(Kind kind, Optional<RuleRef> rule, Optional<State> before, Optional<State> after,
+        Optional<BreakMove> breakMove, Optional<Progress> progress, Optional<Refusal> refusal) {
+    /** Refuses a refusal without a reason, and a reason without a refusal. */
+    public Outcome {
+        if (refusal.isPresent() != (kind == Kind.REFUSED)) {
+            throw new IllegalArgumentException("a refusal, and nothing else, has a reason; this is " + kind);
+        }
+    }
+}
