@@ -18,11 +18,13 @@ import java.util.function.Function;
  * where the rules can no longer tell them apart. Any earlier reading may be met at any session.
  */
 final class Journeys {
-    private static final int MOST_STATES = 6_000;
+    private static final int MOST_STATES = 1_500;
+    private static final int MOST_PEOPLE = 18;
     private final Toy toy;
     private final Verdict verdict;
     private final List<Person> facts;
     private final List<Person> people = new ArrayList<>();
+    private final Map<Person, Integer> numbers = new LinkedHashMap<>();
     private final NaiveInterpreter interpreter;
     private final long days;
     private final long here;
@@ -34,6 +36,10 @@ final class Journeys {
         this.verdict = verdict;
         this.facts = People.all(toy);
         facts.forEach(person -> people.addAll(People.assessed(toy, person)));
+        people.forEach(person -> numbers.put(person, numbers.size()));
+        if (people.size() > MOST_PEOPLE) {
+            throw new TooLarge("more than " + MOST_PEOPLE + " people");
+        }
         this.interpreter = new NaiveInterpreter(toy);
         Uses breaks = new Uses(toy, toy.breaks());
         this.days = Math.max(breaks.largest("days away", "days here"), max(verdict.mostDays)) + 1;
@@ -175,7 +181,7 @@ final class Journeys {
         capped.lastSession = now.lastSession.isEmpty() ? OptionalLong.empty()
                 : OptionalLong.of(days - Math.min(days, now.lastEvent - now.lastSession.getAsLong()));
         capped.left.keySet().retainAll(asked());
-        String key = String.join(" ", "" + people.indexOf(now.person), now.status, "" + now.stoppedBy,
+        String key = String.join(" ", "" + numbers.get(now.person), now.status, "" + now.stoppedBy,
                 "" + now.stage, "" + now.rung, "" + capped.here, "" + capped.entered,
                 capped.lastSession.toString(), now.rows.toString(), now.windows.toString(),
                 capped.left.toString());

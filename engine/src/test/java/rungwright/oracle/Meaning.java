@@ -13,8 +13,11 @@ final class Meaning {
     static List<Integer> met(List<Rule> rules, View view) {
         List<Integer> met = new ArrayList<>();
         for (int i = 0; i < rules.size(); i++) {
-            if (rules.get(i).when().stream().anyMatch(map -> holds(map, view))) {
-                met.add(i);
+            for (List<Crit> map : rules.get(i).when()) {
+                if (holds(map, view)) {
+                    met.add(i);
+                    break;
+                }
             }
         }
         for (int i = 0; i < rules.size() && met.isEmpty(); i++) {
@@ -26,19 +29,12 @@ final class Meaning {
     }
 
     static boolean holds(List<Crit> map, View view) {
-        return map.stream().allMatch(crit -> holds(crit, view));
-    }
-
-    static boolean holds(Crit crit, View view) {
-        switch (crit.which()) {
-            case EVERY:
-                return view.every(crit);
-            case ANY:
-                return view.any(crit);
-            default:
-                return test(crit, view.value(crit.name(), crit.which()).orElseThrow(),
-                        bound -> view.number(crit, bound));
+        for (Crit crit : map) {
+            if (!view.holds(crit)) {
+                return false;
+            }
         }
+        return true;
     }
 
     /** Whether one value meets a criterion. */

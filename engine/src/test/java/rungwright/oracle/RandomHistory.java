@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 
 /**
@@ -24,7 +25,7 @@ final class RandomHistory {
 
     /** So many events of a seed, the first of them mostly an enrolment. */
     static List<Happening> of(Toy toy, long seed, int events) {
-        RandomHistory history = new RandomHistory(toy, new Random(seed));
+        RandomHistory history = new RandomHistory(toy, new Random(new SplittableRandom(seed).nextLong()));
         List<Happening> all = new ArrayList<>();
         if (history.oneIn(20)) {
             all.add(history.session());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.SplittableRandom;
 
 /**
  * Makes up small specs from a seed. Most start from a complete division of what is measured among the rules;
@@ -22,7 +23,7 @@ final class RandomSpecs {
     private final RandomTargets targets;
 
     private RandomSpecs(long seed) {
-        random = new Random(seed);
+        random = new Random(new SplittableRandom(seed).nextLong());
         world = new RandomWorld(random);
         topics = new RandomTopics(random, world);
         rules = new RandomRules(random);

@@ -16,7 +16,19 @@ record SessionView(Toy toy, Person person, Logged logged, Map<String, Frac> coun
         implements View {
 
     @Override
-    public Optional<Frac> value(String name, Crit.Which which) {
+    public boolean holds(Crit crit) {
+        switch (crit.which()) {
+            case EVERY:
+                return every(crit);
+            case ANY:
+                return any(crit);
+            default:
+                return test(crit, value(crit.name(), crit.which()).orElseThrow());
+        }
+    }
+
+    /** The value of a name by its own take, or by that of {@code which}, which is not EVERY or ANY. */
+    Optional<Frac> value(String name, Crit.Which which) {
         switch (which) {
             case FIRST:
                 return seen(name).by(Toy.Take.FIRST);
@@ -29,22 +41,20 @@ record SessionView(Toy toy, Person person, Logged logged, Map<String, Frac> coun
         }
     }
 
-    @Override
-    public boolean every(Crit crit) {
+    private boolean every(Crit crit) {
         Seen seen = seen(crit.name());
         return seen.one().stream().allMatch(value -> test(crit, value))
                 && seen.sets().stream().allMatch(value -> test(crit, value));
     }
 
-    @Override
-    public boolean any(Crit crit) {
+    private boolean any(Crit crit) {
         Seen seen = seen(crit.name());
         return seen.one().stream().anyMatch(value -> test(crit, value))
                 || seen.sets().stream().anyMatch(value -> test(crit, value));
     }
 
-    @Override
-    public Frac number(Crit crit, Crit.Bound bound) {
+    /** A bound as a number in the unit of the criterion's name. */
+    Frac number(Crit crit, Crit.Bound bound) {
         return bound.share() ? Units.fromBase(person.share(toy, bound), toy.unit(crit.name()))
                 : bound.number();
     }

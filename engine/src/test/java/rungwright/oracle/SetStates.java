@@ -1,7 +1,6 @@
 package rungwright.oracle;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,55 +11,54 @@ import java.util.stream.Stream;
 
 /**
  * Every combination of what the rules can tell about the sets of a session, found by adding one set after
- * another, as far
- * as thirty.
+ * another, as far as thirty.
  */
 final class SetStates {
     private static final int MOST_SETS = 30;
     private static final int MOST_STATES = 1500;
 
     /**
-     * Something that is followed from set to set: one take of a name, or whether every or any set met a
-     * criterion.
+     * Something followed from set to set: one take of a name, or whether every or any set met a criterion.
      */
     private record Track(String name, Optional<Toy.Take> take, Optional<Crit> crit) {
     }
 
-    /** What was followed, after all sets; and their number, capped. */
-    record State(long sets, Map<Track, Frac> seen) {
-        Frac value(String name, Toy.Take take) {
-            return seen.get(new Track(name, Optional.of(take), Optional.empty()));
-        }
-
-        boolean met(Crit crit) {
-            return seen.get(new Track(crit.name(), Optional.empty(), Optional.of(crit))).equals(Frac.ONE);
-        }
+    /**
+     * What was followed, after all sets.
+     *
+     * @param sets the number of sets, capped
+     * @param seen what each track came to, in their order; empty where no set has a reading
+     */
+    record State(long sets, List<Optional<Frac>> seen) {
     }
 
     private final Toy toy;
     private final SessionView outer;
     private final Uses uses;
-    private final List<Track> tracks = new ArrayList<>();
-    private final Map<Track, Frac> limits = new LinkedHashMap<>();
+    private final List<Track> tracks;
+    private final List<Frac> limits;
 
     /** The sets of sessions whose other readings, facts and earlier readings are those of {@code outer}. */
     SetStates(Toy toy, Uses uses, SessionView outer) {
         this.toy = toy;
         this.uses = uses;
         this.outer = outer;
-        uses.crits().stream().filter(crit -> followed(crit.name())).map(this::track).distinct()
-                .forEach(tracks::add);
-        tracks.forEach(track -> limits.put(track, limit(track)));
+        this.tracks = uses.crits().stream().filter(crit -> followed(crit.name())).map(this::track).distinct()
+                .toList();
+        this.limits = tracks.stream().map(this::limit).toList();
     }
 
     /** Whether a name is read set by set, with no earlier reading missing that would fix it. */
-    private boolean followed(String name) {
-        return toy.setByset(name) && !first(name);
+    boolean followed(String name) {
+        return toy.setByset(name) && toy.worked(name).stream().flatMap(w -> w.form().previous().stream())
+                .allMatch(earlier -> outer.previous().containsKey(earlier));
     }
 
-    private boolean first(String name) {
-        return toy.worked(name).stream().flatMap(w -> w.form().previous().stream())
-                .anyMatch(earlier -> !outer.previous().containsKey(earlier));
+    /** Whether a criterion on a name that is read set by set holds. */
+    boolean holds(State state, Crit crit) {
+        Frac seen = state.seen().get(tracks.indexOf(track(crit))).orElseThrow();
+        return crit.which() == Crit.Which.EVERY || crit.which() == Crit.Which.ANY ? seen.equals(Frac.ONE)
+                : Meaning.test(crit, seen, bound -> outer.number(crit, bound));
     }
 
     private Track track(Crit crit) {
@@ -68,21 +66,20 @@ final class SetStates {
             case EVERY:
             case ANY:
                 return new Track(crit.name(), Optional.empty(), Optional.of(crit));
+            case TAKE:
+                return new Track(crit.name(), Optional.of(toy.take(crit.name()).orElseThrow()),
+                        Optional.empty());
             default:
-                return new Track(crit.name(), Optional.of(takeOf(toy, crit)), Optional.empty());
+                return new Track(crit.name(), Optional.of(Toy.Take.valueOf(crit.which().name())),
+                        Optional.empty());
         }
-    }
-
-    static Toy.Take takeOf(Toy toy, Crit crit) {
-        return crit.which() == Crit.Which.TAKE ? toy.take(crit.name()).orElseThrow()
-                : Toy.Take.valueOf(crit.which().name());
     }
 
     /** One above the largest number that a total is compared with: larger totals are all alike. */
     private Frac limit(Track track) {
-        return uses.crits(track.name()).stream().flatMap(crit -> crit.bounds().stream()
-                .map(bound -> outer.number(crit, bound))).reduce(Frac.ZERO, (a, b) -> a.less(b) ? b : a)
-                .plus(Frac.ONE);
+        return uses.crits(track.name()).stream()
+                .flatMap(crit -> crit.bounds().stream().map(bound -> outer.number(crit, bound)))
+                .reduce(Frac.ZERO, (a, b) -> a.less(b) ? b : a).plus(Frac.ONE);
     }
 
     /** All states, over every choice of measures that no set has a reading of. */
@@ -107,35 +104,43 @@ final class SetStates {
     }
 
     private void addStates(Map<String, Frac> absent, Set<State> found) {
-        Map<Track, Frac> fixed = new LinkedHashMap<>();
-        tracks.stream().filter(track -> absent.containsKey(track.name()))
-                .forEach(track -> fixed.put(track, start(track, absent.get(track.name()))));
-        Set<Map<Track, Frac>> effects = new LinkedHashSet<>();
+        List<Optional<Frac>> fixed = tracks.stream()
+                .map(track -> Optional.ofNullable(absent.get(track.name())).map(v -> start(track, v)))
+                .toList();
+        Set<List<Optional<Frac>>> effects = new LinkedHashSet<>();
         rows(absent).forEach(row -> effects.add(effect(row, absent)));
-        boolean growing = effects.stream().anyMatch(effect -> effect.values().stream()
-                .anyMatch(v -> v.sign() < 0));
+        boolean growing = effects.stream().flatMap(List::stream).flatMap(Optional::stream)
+                .noneMatch(value -> value.sign() < 0);
         long cap = uses.asks("sets logged") ? Math.min(MOST_SETS, uses.largest("sets logged") + 1) : 1;
-        Set<Map<Track, Frac>> level = Set.of(fixed);
-        Set<Map<Track, Frac>> before = Set.of();
+        Set<List<Optional<Frac>>> level = Set.of(fixed);
+        Set<List<Optional<Frac>>> before = Set.of();
         for (int sets = 1; sets <= MOST_SETS; sets++) {
             if (!level.equals(before)) {
                 before = level;
-                level = oneMore(level, effects, !growing);
+                level = oneMore(level, effects, growing);
             }
             long shown = Math.min(cap, sets);
-            level.stream().filter(state -> state.keySet().containsAll(tracks))
+            level.stream().filter(state -> state.stream().allMatch(Optional::isPresent))
                     .forEach(state -> found.add(new State(shown, state)));
         }
     }
 
-    private Set<Map<Track, Frac>> oneMore(Set<Map<Track, Frac>> level, Set<Map<Track, Frac>> effects,
-            boolean cap) {
-        Set<Map<Track, Frac>> next = new LinkedHashSet<>();
-        for (Map<Track, Frac> state : level) {
-            for (Map<Track, Frac> effect : effects) {
-                Map<Track, Frac> more = new LinkedHashMap<>(state);
-                effect.forEach((track, value) -> more.merge(track, value, (old, now) ->
-                        add(track, old, now, cap)));
+    /** Every combination after one more set; where totals only grow, they are capped. */
+    private Set<List<Optional<Frac>>> oneMore(Set<List<Optional<Frac>>> level,
+            Set<List<Optional<Frac>>> effects, boolean growing) {
+        Set<List<Optional<Frac>>> next = new LinkedHashSet<>();
+        for (List<Optional<Frac>> state : level) {
+            for (List<Optional<Frac>> effect : effects) {
+                List<Optional<Frac>> more = new ArrayList<>(state);
+                for (int track = 0; track < more.size(); track++) {
+                    if (state.get(track).isEmpty()) {
+                        more.set(track, effect.get(track));
+                    } else if (effect.get(track).isPresent()) {
+                        more.set(track, Optional.of(add(track, state.get(track).get(), effect.get(track)
+                                .get(),
+                                growing)));
+                    }
+                }
                 next.add(more);
             }
             if (next.size() > MOST_STATES) {
@@ -149,12 +154,10 @@ final class SetStates {
     private List<Map<String, Frac>> rows(Map<String, Frac> absent) {
         List<Map<String, Frac>> rows = List.of(Map.of());
         for (Toy.Measure measure : uses.logged(true)) {
-            if (absent.containsKey(measure.name())) {
-                continue;
-            }
             List<Map<String, Frac>> longer = new ArrayList<>(rows);
             for (Map<String, Frac> row : rows) {
-                for (Frac value : measure.grid().values()) {
+                for (Frac value : absent.containsKey(measure.name()) ? List.<Frac>of()
+                        : measure.grid().values()) {
                     Map<String, Frac> more = new TreeMap<>(row);
                     more.put(measure.name(), value);
                     longer.add(more);
@@ -165,15 +168,10 @@ final class SetStates {
         return rows;
     }
 
-    /** What one row adds to what is followed. */
-    private Map<Track, Frac> effect(Map<String, Frac> row, Map<String, Frac> absent) {
-        Map<Track, Frac> effect = new LinkedHashMap<>();
-        for (Track track : tracks) {
-            if (!absent.containsKey(track.name())) {
-                inRow(track.name(), row, absent).ifPresent(value -> effect.put(track, start(track, value)));
-            }
-        }
-        return effect;
+    /** What one row adds to what is followed; nothing to what is fixed. */
+    private List<Optional<Frac>> effect(Map<String, Frac> row, Map<String, Frac> absent) {
+        return tracks.stream().map(track -> absent.containsKey(track.name()) ? Optional.<Frac>empty()
+                : inRow(track.name(), row, absent).map(value -> start(track, value))).toList();
     }
 
     private Optional<Frac> inRow(String name, Map<String, Frac> row, Map<String, Frac> absent) {
@@ -204,12 +202,13 @@ final class SetStates {
                 .map(met -> met ? Frac.ONE : Frac.ZERO).orElse(value);
     }
 
-    private Frac add(Track track, Frac old, Frac now, boolean cap) {
-        if (track.crit().isPresent()) {
-            boolean every = track.crit().get().which() == Crit.Which.EVERY;
+    private Frac add(int track, Frac old, Frac now, boolean growing) {
+        Optional<Crit> crit = tracks.get(track).crit();
+        if (crit.isPresent()) {
+            boolean every = crit.get().which() == Crit.Which.EVERY;
             return every == old.less(now) ? old : now;
         }
-        switch (track.take().orElseThrow()) {
+        switch (tracks.get(track).take().orElseThrow()) {
             case HIGHEST:
                 return old.less(now) ? now : old;
             case LOWEST:
@@ -220,7 +219,7 @@ final class SetStates {
                 return now;
             default:
                 Frac sum = old.plus(now);
-                return cap && limits.get(track).less(sum) ? limits.get(track) : sum;
+                return growing && limits.get(track).less(sum) ? limits.get(track) : sum;
         }
     }
 }

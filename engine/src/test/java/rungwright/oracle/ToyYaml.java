@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.SplittableRandom;
 
 /** Writes a small spec as YAML text in the spec language, in a layout that varies with a seed. */
 final class ToyYaml {
@@ -19,7 +20,7 @@ final class ToyYaml {
     }
 
     static String text(Toy toy, long seed) {
-        Random random = new Random(seed);
+        Random random = new Random(new SplittableRandom(seed).nextLong());
         return new YamlLayout(random).text(new ToyYaml(toy, random).tree());
     }
 

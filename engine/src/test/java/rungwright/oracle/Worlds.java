@@ -1,7 +1,9 @@
 package rungwright.oracle;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,45 +13,38 @@ import java.util.function.Consumer;
 /** Every session in every state that can be stored, as far as the rules of one stage can tell them apart. */
 final class Worlds {
     /**
-     * One of them.
+     * One of them: what holds in it.
      *
+     * @param truths what holds whatever the counters say
      * @param here sessions here with this one, capped one above what the rules name
      * @param days days here, capped likewise
+     * @param sets the number of sets, capped likewise
      */
-    record World(SessionView view, SetStates.State sets, long here, long days) implements View {
+    record World(Map<Crit, Boolean> truths, long here, long days, long sets) implements View {
         @Override
-        public java.util.Optional<Frac> value(String name, Crit.Which which) {
-            if (!bySets(name)) {
-                return view.value(name, which);
+        public boolean holds(Crit crit) {
+            Boolean known = truths.get(crit);
+            return known != null ? known : Meaning.test(crit, counter(crit.name()), Crit.Bound::number);
+        }
+
+        private Frac counter(String name) {
+            switch (name) {
+                case "sessions here":
+                    return Frac.of(here);
+                case "days here":
+                    return Frac.of(days);
+                case "sets logged":
+                    return Frac.of(sets);
+                default:
+                    throw new IllegalArgumentException("nothing counts " + name);
             }
-            Crit asked = new Crit(name, Crit.Op.IS, List.of(), which);
-            return java.util.Optional.of(sets.value(name, SetStates.takeOf(view.toy(), asked)));
-        }
-
-        @Override
-        public boolean every(Crit crit) {
-            return bySets(crit.name()) ? sets.met(crit) : view.every(crit);
-        }
-
-        @Override
-        public boolean any(Crit crit) {
-            return bySets(crit.name()) ? sets.met(crit) : view.any(crit);
-        }
-
-        @Override
-        public Frac number(Crit crit, Crit.Bound bound) {
-            return view.number(crit, bound);
-        }
-
-        /** Whether the name is read from the sets; a formula without its earlier reading is not. */
-        private boolean bySets(String name) {
-            return view.toy().setByset(name) && view.toy().worked(name).stream()
-                    .flatMap(w -> w.form().previous().stream()).allMatch(view.previous()::containsKey);
         }
     }
 
+    private static final Set<String> COUNTERS = Set.of("sessions here", "days here", "sets logged");
     private final Toy toy;
     private final Uses uses;
+    private final List<Crit> crits;
     private final long mostHere;
     private final long mostDays;
     private final Map<List<Object>, Set<SetStates.State>> known = new LinkedHashMap<>();
@@ -57,6 +52,8 @@ final class Worlds {
     Worlds(Toy toy, List<Rule> rules, long mostHere, long mostDays) {
         this.toy = toy;
         this.uses = new Uses(toy, rules);
+        this.crits = rules.stream().flatMap(rule -> rule.when().stream()).flatMap(List::stream)
+                .filter(crit -> !COUNTERS.contains(crit.name())).toList();
         this.mostHere = mostHere;
         this.mostDays = mostDays;
     }
@@ -66,30 +63,49 @@ final class Worlds {
         for (Map<String, Frac> readings : readings()) {
             for (Map<String, Frac> previous : earlier()) {
                 Logged logged = new Logged(readings, List.of());
-                Set<SetStates.State> states = states(new SessionView(toy, person, logged, Map.of(),
-                        previous));
-                for (long here = 1; here <= mostHere; here++) {
-                    for (long days = 0; days <= mostDays; days++) {
-                        show(person, logged, previous, states, here, days, visit);
-                    }
+                each(new SessionView(toy, person, logged, Map.of(), previous), visit);
+            }
+        }
+    }
+
+    private void each(SessionView outer, Consumer<World> visit) {
+        SetStates sets = new SetStates(toy, uses, outer);
+        Map<Crit, Boolean> outside = new IdentityHashMap<>();
+        crits.stream().filter(crit -> !sets.followed(crit.name()))
+                .forEach(crit -> outside.put(crit, outer.holds(crit)));
+        for (SetStates.State state : known.computeIfAbsent(key(outer, sets), fresh -> sets.all())) {
+            Map<Crit, Boolean> truths = new IdentityHashMap<>(outside);
+            crits.stream().filter(crit -> sets.followed(crit.name()))
+                    .forEach(crit -> truths.put(crit, sets.holds(state, crit)));
+            for (long here = 1; here <= mostHere; here++) {
+                for (long days = 0; days <= mostDays; days++) {
+                    visit.accept(new World(truths, here, days, state.sets()));
                 }
             }
         }
     }
 
-    private void show(Person person, Logged logged, Map<String, Frac> previous, Set<SetStates.State> states,
-            long here, long days, Consumer<World> visit) {
-        for (SetStates.State state : states) {
-            Map<String, Frac> counters = Map.of("sessions here", Frac.of(here), "days here", Frac.of(days),
-                    "sets logged", Frac.of(state.sets()));
-            visit.accept(new World(new SessionView(toy, person, logged, counters, previous), state, here,
-                    days));
-        }
+    /** Everything outside the sets that what is read set by set depends on. */
+    private List<Object> key(SessionView outer, SetStates sets) {
+        List<Crit> followed = crits.stream().filter(crit -> sets.followed(crit.name())).toList();
+        Set<String> parts = new LinkedHashSet<>();
+        Set<String> earlier = new LinkedHashSet<>();
+        followed.forEach(crit -> addParts(crit.name(), parts, earlier));
+        List<Object> key = new ArrayList<>();
+        parts.forEach(name -> key.add(sets.followed(name) ? name
+                : name + "=" + outer.value(name, Crit.Which.TAKE)));
+        earlier.forEach(name -> key.add(name + "=" + outer.previous().get(name)));
+        followed.forEach(crit -> crit.bounds().stream().filter(Crit.Bound::share)
+                .forEach(bound -> key.add(outer.number(crit, bound))));
+        return key;
     }
 
-    private Set<SetStates.State> states(SessionView outer) {
-        List<Object> key = List.of(outer.person().facts(), outer.logged().readings(), outer.previous());
-        return known.computeIfAbsent(key, fresh -> new SetStates(toy, uses, outer).all());
+    private void addParts(String name, Set<String> parts, Set<String> earlier) {
+        parts.add(name);
+        toy.worked(name).ifPresent(worked -> {
+            worked.form().names().forEach(part -> addParts(part, parts, earlier));
+            earlier.addAll(worked.form().previous());
+        });
     }
 
     private List<Map<String, Frac>> readings() {
