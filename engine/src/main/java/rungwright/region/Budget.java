@@ -41,6 +41,19 @@ public final class Budget {
     }
 
     /**
+     * A budget of half of what is left, for what is good to know and not needed: when it runs out, this one
+     * is not spent. Its use is to be {@link #charge charged} here.
+     */
+    Budget half() {
+        return of(left / 2);
+    }
+
+    /** Counts what was used of a {@link #half}. */
+    void charge(Budget half) {
+        left -= half.used();
+    }
+
+    /**
      * Pays for a look at so many boxes; when it is not there, all is spent and every later payment fails too.
      */
     boolean pay(long boxes) {

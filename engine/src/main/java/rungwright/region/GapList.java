@@ -1,0 +1,87 @@
+package rungwright.region;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lists gaps while the free cells of a question are walked: what no listed gap holds becomes a gap of its
+ * own.
+ */
+final class GapList implements FreeWalk.Visitor, FreeBoxes.Visitor {
+    private final Possible possible;
+    private final Budget budget;
+    private final int most;
+    private final Growth growth;
+    private final List<Gap> gaps = new ArrayList<>();
+    private final List<Box> listed = new ArrayList<>();
+    private boolean more;
+
+    GapList(Box whole, List<Box> boxes, Possible possible, int most, Budget budget) {
+        this.possible = possible;
+        this.most = most;
+        this.budget = budget;
+        this.growth = new Growth(whole, boxes);
+    }
+
+    /** The gaps in the order found. */
+    List<Gap> gaps() {
+        return List.copyOf(gaps);
+    }
+
+    /** Whether there was another gap after the list was full. */
+    boolean hasMore() {
+        return more;
+    }
+
+    @Override
+    public boolean enters(Cell cell) {
+        return cell.boxes.length < FirstFree.WORTH_ASKING || !passesOver(cell.hull());
+    }
+
+    @Override
+    public boolean free(Cell cell) {
+        return FreeBoxes.through(cell, budget, this);
+    }
+
+    @Override
+    public boolean passesOver(Box hull) {
+        budget.pay(listed.size());
+        return listed.stream().anyMatch(gap -> gap.covers(hull)) || !possible.holds(hull);
+    }
+
+    @Override
+    public boolean free(Box box) {
+        Cover cover = FirstFree.in(box, listed, possible, budget);
+        while (cover.free().isPresent()) {
+            if (gaps.size() == most) {
+                more = true;
+                return false;
+            }
+            add(cover.free().get());
+            cover = FirstFree.in(box, listed, possible, budget);
+        }
+        return cover.answer() == Cover.Answer.YES;
+    }
+
+    private void add(Box free) {
+        Box grown = growth.grown(free);
+        gaps.add(new Gap(grown, new Growth(grown, listed).grown(free)));
+        listed.add(grown);
+    }
+
+    /** The gaps in the order found, without those that others of them hold between them. */
+    List<Gap> needed(Budget half) {
+        int at = 0;
+        while (at < gaps.size()) {
+            List<Box> others = new ArrayList<>(listed);
+            others.remove(at);
+            if (FirstFree.in(listed.get(at), others, possible, half).answer() == Cover.Answer.YES) {
+                gaps.remove(at);
+                listed.remove(at);
+            } else {
+                at++;
+            }
+        }
+        return gaps();
+    }
+}
