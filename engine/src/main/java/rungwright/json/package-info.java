@@ -1,2 +1,5 @@
-/** JSON in and out; nothing else knows JSON. */
+/**
+ * JSON in and out; nothing else knows JSON. Start with {@link rungwright.json.CheckJson} and
+ * {@link rungwright.json.CheckedSpec}.
+ */
 package rungwright.json;
