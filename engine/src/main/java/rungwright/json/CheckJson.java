@@ -10,11 +10,12 @@ import rungwright.finding.Related;
 import rungwright.finding.Witness;
 
 /**
- * What {@code check} found, as JSON of form 1: {@code {"form":1,"specs":[{"file":"dip.yaml","proven":true,…}]}}.
+ * What {@code check} found, as JSON of form 1:
+ * {@code {"form":1,"specs":[{"file":"dip.yaml","proven":true,…}]}}.
  *
  * <p>Lines and columns count from 1. A reading is a text, or a list of texts for the sets of a session and
- * the items of a fact; a set without a reading is {@code null}. Where any stage or rung will do for a witness,
- * it is {@code null}.
+ * the items of a fact; a set without a reading is {@code null}. Where any stage or rung will do for a
+ * witness, it is {@code null}.
  */
 public final class CheckJson {
     private final JsonGenerator json;

@@ -18,6 +18,7 @@ final class Form {
 
     /** Writes to a stream that stays open when the generator is closed. */
     static JsonGenerator generator(OutputStream out) throws IOException {
-        return FACTORY.createGenerator(out, JsonEncoding.UTF8).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+        return FACTORY.createGenerator(out, JsonEncoding.UTF8)
+                .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
     }
 }

@@ -3,38 +3,31 @@ package rungwright.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
-import picocli.CommandLine;
 
 class MainTest {
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
+    private final Shell shell = new Shell();
 
     @Test
     void theVersionIsTheOneThatTheBuildFilledIn() {
-        assertEquals(0, run("--version"));
-        assertTrue(out.toString().matches("rungwright \\d+\\.\\d+\\.\\d+\\S*\\R"), out::toString);
+        assertEquals(0, shell.run("--version"));
+        assertTrue(shell.out().matches("rungwright \\d+\\.\\d+\\.\\d+\\S*\\R"), shell::out);
     }
 
     @Test
-    void helpNamesTheCommandAndEndsWell() {
-        assertEquals(0, run("--help"));
-        assertTrue(out.toString().startsWith("Usage: rungwright"), out::toString);
+    void helpSaysWhatItIsForAndEndsWell() {
+        assertEquals(0, shell.run("--help"));
+        assertTrue(shell.out().startsWith("Proves progression specs"), shell::out);
+        assertTrue(shell.out().contains("Exit codes: 0 fine"), shell::out);
     }
 
     @Test
     void noCommandAndAnUnknownOptionAreUsageErrors() {
-        assertEquals(2, run());
-        assertEquals(2, run("--nonsense"));
-        assertTrue(err.toString().contains("--nonsense"), err::toString);
-    }
-
-    private int run(String... arguments) {
-        return new CommandLine(new Main())
-                .setOut(new PrintWriter(out, true))
-                .setErr(new PrintWriter(err, true))
-                .execute(arguments);
+        assertEquals(2, shell.run());
+        assertEquals("rungwright: a command is needed\n`rungwright --help` says more\n", shell.err());
+        assertEquals(2, shell.run("--versoin"));
+        assertEquals("rungwright: there is no option `--versoin`; did you mean `--version`?\n"
+                + "`rungwright --help` says more\n", shell.err());
+        assertEquals("", shell.out());
     }
 }

@@ -1,0 +1,78 @@
+package rungwright.text;
+
+import java.util.Locale;
+import java.util.Optional;
+import rungwright.finding.Shown;
+
+/** What a command says, in one line, when it was not understood or could not begin. */
+public final class UsageText {
+    private UsageText() {
+    }
+
+    /** A file that is not there. */
+    public static String missing(String file) {
+        return "there is no file " + Shown.quoted(file);
+    }
+
+    /** A folder where a file is meant. */
+    public static String folder(String file) {
+        return Shown.quoted(file) + " is a folder, not a file";
+    }
+
+    /** A file that its owner keeps to himself. */
+    public static String forbidden(String file) {
+        return "you may not read the file " + Shown.quoted(file);
+    }
+
+    /** A file that breaks off. */
+    public static String unreadable(String file) {
+        return "the file " + Shown.quoted(file) + " cannot be read";
+    }
+
+    /** Two files that both are standard input. */
+    public static String standardInputTwice() {
+        return "`-` stands twice, and standard input can be read only once";
+    }
+
+    /** A command that does not exist, with the one that was perhaps meant. */
+    public static String noCommand(String word, Optional<String> meant) {
+        return "there is no command " + Shown.quoted(word) + didYouMean(meant);
+    }
+
+    /** An option that does not exist, with the one that was perhaps meant. */
+    public static String noOption(String word, Optional<String> meant) {
+        return "there is no option " + Shown.quoted(word) + didYouMean(meant);
+    }
+
+    /** No command at all. */
+    public static String commandNeeded() {
+        return "a command is needed";
+    }
+
+    /** A word too many. */
+    public static String tooMuch(String word) {
+        return Shown.quoted(word) + " is one word too many";
+    }
+
+    /** Arguments that make no sense for a reason already in words, on one line and without a capital. */
+    public static String misunderstood(String reason) {
+        String shown = Shown.whole(reason);
+        return shown.substring(0, 1).toLowerCase(Locale.ROOT) + shown.substring(1);
+    }
+
+    /** Where to read on: {@code rungwright check --help} says more. */
+    public static String seeHelp(String command) {
+        return "`" + command + " --help` says more";
+    }
+
+    /** A fault of ours, and what to do about it. */
+    public static String fault(String what, boolean traced) {
+        return "this is a fault of rungwright, not of your files: " + Shown.text(what)
+                + "; please report it to the project with the command and the files"
+                + (traced ? "" : " (--trace shows where it happened)");
+    }
+
+    private static String didYouMean(Optional<String> meant) {
+        return meant.map(word -> "; did you mean `" + word + "`?").orElse("");
+    }
+}
