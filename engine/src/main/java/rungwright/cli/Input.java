@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
 import rungwright.text.UsageText;
 
 /** A file as it was named on the command line; {@code -} is standard input. */
@@ -16,6 +18,14 @@ record Input(String name, Console console) {
     private static final String STANDARD = "-";
     // Four bytes for each of the million characters that a spec may have, and one more to see its excess.
     private static final int MOST_SPEC_BYTES = 4_000_001;
+
+    /** The bytes of several specs, in order; nothing at all where one of them cannot be read. */
+    static List<byte[]> all(List<String> names, Console console) {
+        if (Collections.frequency(names, STANDARD) > 1) {
+            throw new CannotReadException(UsageText.standardInputTwice());
+        }
+        return names.stream().map(name -> new Input(name, console).bytes()).toList();
+    }
 
     /** A spec's bytes; of one that is too long only as many as show it. */
     byte[] bytes() {

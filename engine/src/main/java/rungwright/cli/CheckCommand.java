@@ -1,0 +1,78 @@
+package rungwright.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rungwright.json.CheckJson;
+import rungwright.json.CheckedSpec;
+import rungwright.text.CheckText;
+import rungwright.text.Colours;
+
+/** {@code check SPEC…}: reads and proves specs, and says what is wrong with each. */
+@Command(
+        name = "check",
+        header = "Prove that a spec answers every session, or show who it fails.",
+        description = {
+            "Reads each spec and proves that every trainee it allows has exactly one next step in every",
+            "state, at every session. Each hole is shown as one trainee and session, and how to close it.",
+            ""
+        },
+        synopsisHeading = "%n",
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "For example:",
+            "  rungwright check program.yaml",
+            "  rungwright check --strict --format json old.yaml new.yaml",
+            "",
+            "Exit code 0 where every spec is proven, 1 where one is not, 2 where a file cannot be read."
+        })
+final class CheckCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(paramLabel = "SPEC", arity = "1..*", description = "A spec's file; - is standard input.")
+    private List<String> files = List.of();
+
+    @Option(names = "--strict", description = "Warnings and notes make the exit code 1 as well.")
+    private boolean strict;
+
+    @Option(names = "--format", paramLabel = "text|json", converter = Form.TextOrJson.class,
+            defaultValue = "text", description = "How to write what was found: text (the usual) or json.")
+    private Form form = Form.TEXT;
+
+    @Mixin
+    private final Shade shade = new Shade();
+
+    CheckCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        List<Examined> all = new ArrayList<>();
+        List<byte[]> contents = Input.all(files, console);
+        for (int i = 0; i < files.size(); i++) {
+            all.add(Examined.of(files.get(i), contents.get(i)));
+        }
+        List<CheckedSpec> summaries = all.stream().map(Examined::summary).toList();
+        if (form == Form.JSON) {
+            CheckJson.write(console.out(), summaries);
+        } else {
+            write(all, shade.colours(console));
+        }
+        boolean fine = summaries.stream()
+                .allMatch(spec -> strict ? spec.findings().isEmpty() : spec.isProven());
+        return fine ? Exit.FINE : Exit.TROUBLE;
+    }
+
+    private void write(List<Examined> all, Colours colours) {
+        for (Examined one : all) {
+            CheckText.lines(one.summary(), one.source(), colours).forEach(console.out()::println);
+        }
+    }
+}

@@ -1,0 +1,28 @@
+package rungwright.cli;
+
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+import rungwright.finding.Shown;
+
+/** How a command writes what it has to say. */
+enum Form {
+    /** Words for people. */
+    TEXT,
+    /** For programs. */
+    JSON,
+    /** For spreadsheets. */
+    CSV;
+
+    /** Reads {@code --format} of a command that writes text or JSON. */
+    static final class TextOrJson implements ITypeConverter<Form> {
+        @Override
+        public Form convert(String word) {
+            return switch (word) {
+                case "text" -> TEXT;
+                case "json" -> JSON;
+                default -> throw new TypeConversionException(
+                        Shown.quoted(word) + " is neither text nor json");
+            };
+        }
+    }
+}
