@@ -29,8 +29,13 @@ public sealed interface Formula {
     /** The names it uses, each once, in the order of the text. */
     List<Quantity> parts();
 
+    /** What the formula comes to, from its leaves up, where {@code calculus} says what each step makes. */
+    <T> T fold(Calculus<T> calculus);
+
     /** The same formula with each name replaced. */
-    Formula with(Function<Quantity, Formula> replacement);
+    default Formula with(Function<Quantity, Formula> replacement) {
+        return fold(new Replacement(replacement));
+    }
 
     /** A number. */
     record Constant(Ratio amount, Dimension dimension) implements Formula {
@@ -55,8 +60,8 @@ public sealed interface Formula {
         }
 
         @Override
-        public Formula with(Function<Quantity, Formula> replacement) {
-            return this;
+        public <T> T fold(Calculus<T> calculus) {
+            return calculus.constant(this);
         }
     }
 
@@ -83,8 +88,8 @@ public sealed interface Formula {
         }
 
         @Override
-        public Formula with(Function<Quantity, Formula> replacement) {
-            return replacement.apply(quantity);
+        public <T> T fold(Calculus<T> calculus) {
+            return calculus.name(this);
         }
     }
 
@@ -116,8 +121,8 @@ public sealed interface Formula {
         }
 
         @Override
-        public Formula with(Function<Quantity, Formula> replacement) {
-            return new Sum(left.with(replacement), right.with(replacement));
+        public <T> T fold(Calculus<T> calculus) {
+            return calculus.sum(left.fold(calculus), right.fold(calculus));
         }
     }
 
@@ -149,8 +154,8 @@ public sealed interface Formula {
         }
 
         @Override
-        public Formula with(Function<Quantity, Formula> replacement) {
-            return new Negated(inner.with(replacement));
+        public <T> T fold(Calculus<T> calculus) {
+            return calculus.negated(inner.fold(calculus));
         }
     }
 
@@ -183,8 +188,8 @@ public sealed interface Formula {
         }
 
         @Override
-        public Formula with(Function<Quantity, Formula> replacement) {
-            return new Product(left.with(replacement), right.with(replacement));
+        public <T> T fold(Calculus<T> calculus) {
+            return calculus.product(left.fold(calculus), right.fold(calculus));
         }
     }
 
@@ -217,8 +222,8 @@ public sealed interface Formula {
         }
 
         @Override
-        public Formula with(Function<Quantity, Formula> replacement) {
-            return new Quotient(left.with(replacement), right.with(replacement));
+        public <T> T fold(Calculus<T> calculus) {
+            return calculus.quotient(left.fold(calculus), right.fold(calculus));
         }
     }
 
@@ -253,8 +258,8 @@ public sealed interface Formula {
         }
 
         @Override
-        public Formula with(Function<Quantity, Formula> replacement) {
-            return new Guarded(inner.with(replacement), ifNone);
+        public <T> T fold(Calculus<T> calculus) {
+            return calculus.guarded(inner.fold(calculus), this);
         }
     }
 

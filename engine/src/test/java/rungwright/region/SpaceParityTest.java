@@ -1,0 +1,84 @@
+package rungwright.region;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import rungwright.measure.BuiltIn;
+import rungwright.measure.Quantity;
+
+/** A cell holds something real exactly where trying everything finds it. */
+class SpaceParityTest {
+    private static final int MOST_SETS = 3;
+    private static final int CELLS = 60;
+
+    @Test
+    void takesOfOneMeasureBelongToOneList() {
+        for (int seed = 0; seed < 60; seed++) {
+            agrees(seed, 1, 0, 0);
+        }
+    }
+
+    @Test
+    void measuresWorkedOutForTheSessionShareTheirParts() {
+        for (int seed = 1000; seed < 1100; seed++) {
+            agrees(seed, 0, 1 + seed % 3, 0);
+        }
+    }
+
+    @Test
+    void measuresWorkedOutForTheSessionReadTakes() {
+        for (int seed = 2000; seed < 2100; seed++) {
+            agrees(seed, 1, 1 + seed % 2, 0);
+        }
+    }
+
+    static void agrees(int seed, int setMeasures, int worked, int workedBySet) {
+        Random random = new Random(seed);
+        List<Axis> axes = new RandomSpaces(random).axes(setMeasures, worked, workedBySet);
+        Space space = Space.of(axes, Moment.SESSION, Budget.of(100_000_000));
+        Set<List<Long>> points = BruteSpace.points(axes, MOST_SETS);
+        for (int i = 0; i < CELLS; i++) {
+            Box cell = cell(axes, random);
+            boolean real = points.stream().anyMatch(point -> contains(cell, point));
+            assertEquals(real, space.holds(cell), () -> seed + ": " + cell + " of " + axes);
+            assertTrue(space.finished(), () -> "the budget is spent for seed " + seed);
+            samples(space, cell, cell(axes, random), real, seed);
+        }
+    }
+
+    private static void samples(Space space, Box cell, Box near, boolean real, int seed) {
+        Optional<Sample> sample = space.sample(cell, near);
+        assertEquals(real, sample.isPresent(), () -> "a sample for seed " + seed + ": " + cell);
+        sample.ifPresent(found -> {
+            for (int place = 0; place < space.axes().size(); place++) {
+                Axis axis = space.axes().get(place);
+                long position = SamplePositions.position(axis, found);
+                assertTrue(cell.along(place).contains(position),
+                        () -> seed + ": " + position + " on " + axis + " for " + cell + " by " + found);
+            }
+        });
+    }
+
+    private static boolean contains(Box cell, List<Long> point) {
+        return cell.contains(point.stream().mapToLong(Long::longValue).toArray());
+    }
+
+    /** Few sets, so that everything can be tried; all else as it comes, a single position as often as not. */
+    private static Box cell(List<Axis> axes, Random random) {
+        List<Interval> intervals = new ArrayList<>();
+        for (Axis axis : axes) {
+            boolean sets = axis.quantity().equals(new Quantity.Counted(BuiltIn.SETS_LOGGED));
+            int size = sets ? MOST_SETS : (int) axis.size();
+            int one = random.nextInt(size);
+            int other = random.nextBoolean() ? one : random.nextInt(size);
+            intervals.add(Interval.of(Math.min(one, other), Math.max(one, other)));
+        }
+        return Box.of(intervals);
+    }
+}
