@@ -3,7 +3,6 @@ package rungwright.program;
 import java.util.Optional;
 import java.util.OptionalLong;
 import rungwright.measure.BuiltIn;
-import rungwright.measure.Formula;
 import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
 import rungwright.measure.Take;
@@ -27,7 +26,7 @@ record CountedSubject(BuiltIn builtIn, long least) implements Subject {
     }
 
     @Override
-    public Optional<Formula> formula(Optional<Take> take) {
+    public Optional<FormulaPart> formula(Optional<Take> take) {
         return Optional.empty();
     }
 }

@@ -17,17 +17,20 @@ import rungwright.spec.Text;
 final class CriterionReader {
     private final Vocabulary names;
     private final MissingTakes missing;
+    private final ShareSpots shares;
     private final Troubles troubles;
 
-    CriterionReader(Vocabulary names, MissingTakes missing, Troubles troubles) {
+    CriterionReader(Vocabulary names, MissingTakes missing, ShareSpots shares, Troubles troubles) {
         this.names = names;
         this.missing = missing;
+        this.shares = shares;
         this.troubles = troubles;
     }
 
     /** The criterion, or nothing after saying what is wrong with it or with what it asks about. */
     Optional<DraftCriterion> read(CriterionSpec spec, RuleKind where) {
         String name = Tidy.of(spec.measure());
+        names.use(name, where);
         Optional<Subject> subject = names.subject(name, where);
         if (subject.isEmpty()) {
             if (!names.isLost(name, where)) {
@@ -54,7 +57,7 @@ final class CriterionReader {
         boolean readable = true;
         for (Text text : entry.values()) {
             Optional<List<List<Reach>>> read =
-                    new PhraseReader(subject, names, missing, troubles).read(text, entry.isList());
+                    new PhraseReader(subject, names, missing, shares, troubles).read(text, entry.isList());
             read.ifPresent(alternatives::addAll);
             readable &= read.isPresent();
         }

@@ -3,7 +3,6 @@ package rungwright.program;
 import java.util.Optional;
 import java.util.OptionalLong;
 import rungwright.measure.Fact;
-import rungwright.measure.Formula;
 import rungwright.measure.Quantity;
 import rungwright.measure.Take;
 
@@ -27,7 +26,7 @@ record FactSubject(Fact fact) implements Subject {
     }
 
     @Override
-    public Optional<Formula> formula(Optional<Take> take) {
+    public Optional<FormulaPart> formula(Optional<Take> take) {
         return KnownFormula.of(fact);
     }
 }

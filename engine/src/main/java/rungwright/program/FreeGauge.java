@@ -2,7 +2,6 @@ package rungwright.program;
 
 import java.util.Optional;
 import rungwright.finding.Place;
-import rungwright.measure.Amount;
 import rungwright.measure.Ratio;
 import rungwright.measure.Span;
 import rungwright.measure.Unit;
@@ -11,12 +10,7 @@ import rungwright.measure.Unit;
 record FreeGauge(String name, Unit unit, Span span) implements Gauge {
     @Override
     public Optional<Ratio> read(String tidy, Place place, Troubles troubles) {
-        Optional<Amount> amount = new AmountReader(troubles).read(tidy, place);
-        if (amount.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<Ratio> value = amount.get().in(unit).map(number -> number.times(unit.factor()));
-        return value.isPresent() ? value : Mismatch.refuse(name, amount.get(), unit, place, troubles);
+        return AnyNumber.read(name, unit, tidy, place, troubles);
     }
 
     @Override

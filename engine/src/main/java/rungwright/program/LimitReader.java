@@ -23,6 +23,7 @@ final class LimitReader {
 
     /** The limit, or nothing after saying what is wrong. */
     Optional<Limit> read(String tidy, Unit unit, Place place) {
+        names.use(tidy, RuleKind.PLACE);
         Optional<Measure> assessment = names.assessment(tidy);
         if (assessment.isPresent()) {
             return assessed(assessment.get(), unit, place);

@@ -6,6 +6,7 @@ import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
 import rungwright.measure.Scale;
 import rungwright.measure.Take;
+import rungwright.measure.Unit;
 import rungwright.measure.Values;
 import rungwright.measure.Words;
 
@@ -55,9 +56,10 @@ record LoggedSubject(Measure measure) implements Subject {
     }
 
     @Override
-    public Optional<Formula> formula(Optional<Take> take) {
+    public Optional<FormulaPart> formula(Optional<Take> take) {
+        Unit unit = measure.values().unit();
         return measure.values().isNumeric()
-                ? Optional.of(new Formula.Name(quantity(take), measure.values().unit().dimension()))
+                ? Optional.of(FormulaPart.of(new Formula.Name(quantity(take), unit.dimension()), unit))
                 : Optional.empty();
     }
 }

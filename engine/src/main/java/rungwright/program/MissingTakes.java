@@ -22,7 +22,7 @@ final class MissingTakes {
     Optional<Finding> finding(MeasureSpec spec) {
         String name = Tidy.of(spec.name());
         return Optional.ofNullable(reliedOn.get(name)).map(place -> Finding
-                .of(Code.MISSING_KEY, spec.name().place(), Shown.quoted(name)
+                .of(Code.MISSING_KEY, spec.place(), Shown.quoted(name)
                         + " has no `take`, and line " + place.line() + " does not say which set is meant")
                 .withHint("add `take: highest` (or `lowest`, `first`, `last`, `total`) here, or write"
                         + " `in every set` and the like there")

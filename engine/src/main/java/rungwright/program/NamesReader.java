@@ -11,10 +11,13 @@ import rungwright.measure.WorkedOut;
 import rungwright.spec.FactSpec;
 import rungwright.spec.MeasureSpec;
 import rungwright.spec.PlaceSpec;
+import rungwright.spec.RuleKind;
 import rungwright.spec.Spec;
 
 /** Reads all that rules can ask about: facts, measures and assessments. */
 final class NamesReader {
+    private final MissingTakes missing;
+    private final Steadiness steadiness;
     private final Troubles troubles;
     private final Vocabulary names = new Vocabulary();
     private final List<Fact> facts = new ArrayList<>();
@@ -22,7 +25,9 @@ final class NamesReader {
     private final List<WorkedOut> workedOut = new ArrayList<>();
     private final List<Measure> assessments = new ArrayList<>();
 
-    NamesReader(Troubles troubles) {
+    NamesReader(MissingTakes missing, Steadiness steadiness, Troubles troubles) {
+        this.steadiness = steadiness;
+        this.missing = missing;
         this.troubles = troubles;
     }
 
@@ -30,7 +35,9 @@ final class NamesReader {
     Vocabulary read(Spec spec) {
         NameChecks shared = new NameChecks("measures or facts", troubles);
         spec.trainee().forEach(fact -> fact(fact, shared));
-        spec.measures().forEach(measure -> measure(measure, shared));
+        List<MeasureSpec> formulas = new ArrayList<>();
+        spec.measures().forEach(measure -> measure(measure, shared).ifPresent(formulas::add));
+        workedOut(new WorkedOutReader(formulas, names, missing, steadiness, troubles), formulas);
         NameChecks own = new NameChecks("assessments", troubles);
         spec.place().map(PlaceSpec::assessments).orElse(List.of()).forEach(each -> assessment(each, own));
         return names;
@@ -45,17 +52,27 @@ final class NamesReader {
         }, () -> names.lose(Tidy.of(spec.name())));
     }
 
-    private void measure(MeasureSpec spec, NameChecks space) {
+    /** Takes a measure that is logged; gives one that is worked out, which comes after all others. */
+    private Optional<MeasureSpec> measure(MeasureSpec spec, NameChecks space) {
         boolean free = space.isFree(spec.name()) & space.isNew(spec.name());
-        if (spec.from().isPresent()) {
-            names.lose(Tidy.of(spec.name()));
-            return;
+        if (free && spec.from().isPresent() && spec.values().isEmpty()) {
+            return Optional.of(spec);
         }
         Optional<Measure> measure = new MeasureReader(troubles).read(spec).filter(read -> free);
         measure.ifPresentOrElse(read -> {
             measures.add(read);
             names.addMeasure(new LoggedSubject(read));
         }, () -> names.lose(Tidy.of(spec.name())));
+        return Optional.empty();
+    }
+
+    private void workedOut(WorkedOutReader reader, List<MeasureSpec> specs) {
+        for (WorkedPart part : reader.all()) {
+            workedOut.add(part.measure());
+            names.addMeasure(new WorkedSubject(part));
+        }
+        specs.stream().map(spec -> Tidy.of(spec.name()))
+                .filter(name -> names.subject(name, RuleKind.HOLD).isEmpty()).forEach(names::lose);
     }
 
     private void assessment(MeasureSpec spec, NameChecks space) {

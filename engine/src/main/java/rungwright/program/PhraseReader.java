@@ -15,12 +15,15 @@ final class PhraseReader {
     private final Subject subject;
     private final Vocabulary names;
     private final MissingTakes missing;
+    private final ShareSpots shares;
     private final Troubles troubles;
 
-    PhraseReader(Subject subject, Vocabulary names, MissingTakes missing, Troubles troubles) {
+    PhraseReader(Subject subject, Vocabulary names, MissingTakes missing, ShareSpots shares,
+            Troubles troubles) {
         this.subject = subject;
         this.names = names;
         this.missing = missing;
+        this.shares = shares;
         this.troubles = troubles;
     }
 
@@ -38,7 +41,7 @@ final class PhraseReader {
             missing.add(subject.name(), text.place());
             return Optional.empty();
         }
-        return new SpotReader(subject, names, troubles, tidy, text.place()).read(ask);
+        return new SpotReader(subject, shares, troubles, tidy, text.place()).read(ask);
     }
 
     private boolean isValue(Gauge gauge, String tidy) {

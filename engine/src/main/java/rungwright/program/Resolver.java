@@ -19,7 +19,9 @@ import rungwright.spec.Text;
 public final class Resolver {
     private final Spec spec;
     private final Troubles troubles = new Troubles();
-    private final NamesReader names = new NamesReader(troubles);
+    private final Steadiness steadiness = new Steadiness();
+    private final MissingTakes missing = new MissingTakes();
+    private final NamesReader names = new NamesReader(missing, steadiness, troubles);
 
     private Resolver(Spec spec) {
         this.spec = spec;
@@ -33,9 +35,9 @@ public final class Resolver {
     private Resolved resolve() {
         Vocabulary vocabulary = names.read(spec);
         List<StageLadder> ladders = new StagesReader(vocabulary, troubles).read(spec);
-        MissingTakes missing = new MissingTakes();
         RuleReader rules = new RuleReader(
-                new ConditionReader(new CriterionReader(vocabulary, missing, troubles), troubles),
+                new ConditionReader(new CriterionReader(vocabulary, missing,
+                        new ShareSpots(vocabulary, steadiness, troubles), troubles), troubles),
                 new TargetReader(ladders, vocabulary, troubles), troubles);
         Drafts drafts = Drafts.read(spec, new RulesReader(rules, new Labels(troubles)));
         spec.measures().stream().map(missing::finding).flatMap(Optional::stream).forEach(troubles::add);

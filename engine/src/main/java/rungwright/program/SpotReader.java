@@ -13,14 +13,14 @@ import rungwright.measure.Take;
 /** Reads the values of a phrase that has been taken apart, and puts its ends where they stand. */
 final class SpotReader {
     private final Subject subject;
-    private final Vocabulary names;
+    private final ShareSpots shares;
     private final Troubles troubles;
     private final String phrase;
     private final Place place;
 
-    SpotReader(Subject subject, Vocabulary names, Troubles troubles, String phrase, Place place) {
+    SpotReader(Subject subject, ShareSpots shares, Troubles troubles, String phrase, Place place) {
         this.subject = subject;
-        this.names = names;
+        this.shares = shares;
         this.troubles = troubles;
         this.phrase = phrase;
         this.place = place;
@@ -53,7 +53,7 @@ final class SpotReader {
         if (gauge.words().isEmpty()) {
             Optional<ShareText> share = ShareText.read(value);
             if (share.isPresent()) {
-                return new ShareReader(names, troubles).spot(share.get(), subject, take, place);
+                return shares.spot(share.get(), subject, take, place);
             }
             if (Amount.read(value).isEmpty()) {
                 return troubles.refuse(Code.BAD_VALUE, place, Shown.quoted(phrase)

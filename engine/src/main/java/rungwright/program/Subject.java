@@ -1,7 +1,6 @@
 package rungwright.program;
 
 import java.util.Optional;
-import rungwright.measure.Formula;
 import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
 import rungwright.measure.Take;
@@ -34,7 +33,7 @@ interface Subject {
     Gauge gauge(Optional<Take> take);
 
     /** Its value as a formula, or nothing where it cannot stand in one. */
-    Optional<Formula> formula(Optional<Take> take);
+    Optional<FormulaPart> formula(Optional<Take> take);
 
     /** The quantity that a formula made from {@link #formula} is. */
     default Quantity compared(WorkedOut difference, Optional<Take> take) {

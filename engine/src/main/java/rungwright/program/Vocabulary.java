@@ -23,6 +23,8 @@ final class Vocabulary {
     private final Map<String, Subject> atPlacement = new LinkedHashMap<>();
     private final Map<String, Fact> facts = new LinkedHashMap<>();
     private final Set<String> lost = new LinkedHashSet<>();
+    private final Set<String> used = new LinkedHashSet<>();
+    private final Set<String> usedAssessments = new LinkedHashSet<>();
     private final Set<String> lostAssessments = new LinkedHashSet<>();
 
     Vocabulary() {
@@ -64,6 +66,21 @@ final class Vocabulary {
     /** Notes a name of an assessment whose definition could not be read. */
     void loseAssessment(String name) {
         lostAssessments.add(name);
+    }
+
+    /** Notes that a rule or a formula reads a measure, or one of place an assessment. */
+    void use(String name, RuleKind where) {
+        (where == RuleKind.PLACE ? usedAssessments : used).add(name);
+    }
+
+    /** Whether some rule or formula reads a measure. */
+    boolean isUsed(String name) {
+        return used.contains(name);
+    }
+
+    /** Whether some place rule or target reads an assessment. */
+    boolean isUsedAssessment(String name) {
+        return usedAssessments.contains(name);
     }
 
     /** What a name means in a list of rules. */

@@ -62,8 +62,8 @@ final class MeasureReader {
                     ? "`values` is missing from an assessment"
                     : "a measure needs `values` or `from`", VALUES_HINT);
         }
-        return new MeasureSpec(part.name().text(), fields.entry("values"), fields.text("from"),
-                fields.text("each"), fields.text("take"), fields.text("if not logged"),
+        return new MeasureSpec(part.name().text(), part.map().place(), fields.entry("values"),
+                fields.text("from"), fields.text("each"), fields.text("take"), fields.text("if not logged"),
                 fields.text("if none"), fields.text("ask"));
     }
 
