@@ -15,9 +15,18 @@ final class Fingerprint {
     }
 
     static String of(Outline outline) {
+        return of(Meaning.of(outline));
+    }
+
+    /** The same of a single rule, so that nobody goes on counting for one that means something else now. */
+    static String of(Rule rule) {
+        return of(Meaning.rule(rule));
+    }
+
+    private static String of(String meaning) {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256")
-                    .digest(Meaning.of(outline).getBytes(StandardCharsets.UTF_8));
+                    .digest(meaning.getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(digest, 0, BYTES);
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);

@@ -38,6 +38,14 @@ public final class Program {
         return fingerprint;
     }
 
+    /**
+     * A short code of what one rule of this program means: a row of sessions is gone on with in another
+     * version only where the rule that counts them has the same code there.
+     */
+    public String code(Rule rule) {
+        return Fingerprint.of(rule);
+    }
+
     /** The stop rules; they may pass. */
     public Layer stop() {
         return stop;

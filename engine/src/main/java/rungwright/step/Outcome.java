@@ -14,6 +14,11 @@ import java.util.Optional;
  */
 public record Outcome(Kind kind, Optional<RuleRef> rule, Optional<State> before, Optional<State> after,
         Optional<BreakMove> breakMove, Optional<Progress> progress, Optional<Refusal> refusal) {
+    /** The outcome of an event by which nothing was counted, and before which no absence moved anybody. */
+    static Outcome of(Kind kind, Optional<RuleRef> rule, Optional<State> before, Optional<State> after) {
+        return new Outcome(kind, rule, before, after, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
     /** Refuses a refusal without a reason, and a reason without a refusal. */
     public Outcome {
         if (refusal.isPresent() != (kind == Kind.REFUSED)) {

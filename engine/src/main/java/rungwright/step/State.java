@@ -76,6 +76,12 @@ public record State(ProgramId program, Trainee trainee, Status status, Optional<
         return Texts.copy(kept);
     }
 
+    /** The same state with its trainee read by a program. */
+    State with(Trainee read) {
+        return new State(program, read, status, stoppedBy, at, entered, lastSession, sessionsHere, tallies,
+                left, previous, latest, ids);
+    }
+
     /** Days from the day entered to {@code date}. */
     public long daysHere(LocalDate date) {
         return ChronoUnit.DAYS.between(entered, date);

@@ -1,0 +1,73 @@
+package rungwright.step;
+
+import java.util.Optional;
+import rungwright.program.Destination;
+import rungwright.program.Stage;
+import rungwright.program.Standing;
+
+/** Decides what becomes of a trainee when facts about them, or the program, are no longer what they were. */
+final class ChangeStep {
+    private final Plan plan;
+    private final State state;
+
+    ChangeStep(Plan plan, State state) {
+        this.plan = plan;
+        this.state = state;
+    }
+
+    Decision decide(Event.FactsChanged event) throws Refused {
+        return decide(event, event.trainee());
+    }
+
+    private Decision decide(Event event, Trainee change) throws Refused {
+        Trainee changed = TraineeReader.read(plan, state.trainee().changed(change));
+        Draft draft = new Draft(state, changed, event);
+        keepPlace(draft, changed.fit());
+        return decision(draft.done());
+    }
+
+    /** A version that is the one they follow already can still bring new facts. */
+    Decision decide(Event.NewVersion event) throws Refused {
+        if (state.program().fingerprint().equals(plan.id().fingerprint())) {
+            return decide(event, event.trainee());
+        }
+        Trainee known = state.trainee().knownTo(plan.names()).changed(event.trainee());
+        Trainee changed = TraineeReader.read(plan, known);
+        Draft draft = new Draft(state, changed, event);
+        draft.follow(plan.id());
+        if (state.stoppedBy().flatMap(plan::stopRule).isEmpty()) {
+            draft.forgetRule();
+        }
+        draft.left().keySet().removeIf(stage -> plan.stage(stage).isEmpty());
+        draft.previous().entrySet()
+                .removeIf(reading -> !plan.isEarlier(reading.getKey(), reading.getValue()));
+        keepPlace(draft, changed.fit());
+        InForce inForce = plan.inForce(draft.at().stage());
+        draft.tallies().entrySet().removeIf(tally -> !inForce.counts(tally.getKey(), tally.getValue()));
+        return decision(draft.done());
+    }
+
+    private void keepPlace(Draft draft, Fit fit) throws Refused {
+        Optional<Stage> stage = plan.stage(state.at().stageName());
+        Optional<Standing> kept = stage
+                .flatMap(same -> fit.destinations().kept(same.number(), state.at().rungName()));
+        if (kept.isPresent()) {
+            draft.go(new Destination.At(kept.get()));
+        } else if (state.status() == Status.REACHED) {
+            draft.go(new Destination.At(stage.map(Plan::none).orElseGet(() -> plan.last(fit))));
+        } else {
+            Destination start = fit.destinations().start().orElseThrow(Plan::noRule);
+            MoveStep.refuseGoalIfStopped(state, start);
+            if (start.isGoal()) {
+                draft.finish(plan.last(fit));
+            } else {
+                draft.go(start);
+            }
+        }
+    }
+
+    private Decision decision(State after) {
+        boolean same = after.at().samePlace(state.at()) && after.status() == state.status();
+        return plan.decision(same ? Kind.HOLD : Kind.MOVED, Optional.empty(), state, after);
+    }
+}

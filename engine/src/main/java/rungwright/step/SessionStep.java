@@ -1,0 +1,126 @@
+package rungwright.step;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rungwright.measure.Ratio;
+import rungwright.program.Destination;
+import rungwright.program.Repeat;
+import rungwright.program.Rule;
+
+/** Decides one session of one trainee, in the order in which rules outrank each other. */
+final class SessionStep {
+    private final Plan plan;
+    private final State state;
+    private final Event.Session session;
+    private final Fit fit;
+    private State placed;
+    private Optional<BreakMove> breakMove = Optional.empty();
+
+    /** For a state that is known to be one of the plan's, and whose trainee the plan has read. */
+    SessionStep(Plan plan, State state, Event.Session session) {
+        this.plan = plan;
+        this.state = state;
+        this.session = session;
+        this.fit = state.trainee().fit();
+        this.placed = state;
+    }
+
+    Decision decide() throws Refused {
+        if (state.status() == Status.STOPPED) {
+            throw Refusals.stopped(state.stoppedBy().map(List::of).orElse(List.of()));
+        }
+        Entries entries = EntryReader.read(plan.measures(), session);
+        if (state.status() == Status.TRAINING) {
+            state.daysAway(session.date()).ifPresent(this::afterABreak);
+        }
+        return placed.status() == Status.REACHED ? atTheGoal() : judge(entries);
+    }
+
+    private void afterABreak(long away) {
+        if (plan.afterABreak().isEmpty()) {
+            return;
+        }
+        Judge judge = plan.afterABreak().get();
+        Seen seen = new Seen(fit, Entries.EMPTY, List.of(), state.sessionsHere(),
+                state.daysHere(session.date()), away);
+        Rule rule = judge.decide(seen).orElseThrow(Plan::noRule);
+        Destination to = fit.destinations().of(rule, state.at(), state.left()).orElseThrow(Plan::noRule);
+        if (to.place().filter(state.at()::samePlace).isEmpty()) {
+            breakMove = Optional.of(new BreakMove(RuleRef.of(rule), state.at(), to.place(), away,
+                    Reasons.of(judge, rule, seen)));
+            Draft moved = new Draft(state, state.trainee(), session);
+            moved.go(to);
+            placed = moved.done();
+        }
+    }
+
+    private Decision atTheGoal() {
+        Draft draft = new Draft(placed, placed.trainee(), session);
+        draft.sessionToday();
+        State after = draft.done();
+        return new Decision(outcome(Kind.HOLD, Optional.empty(), after, Optional.empty()),
+                Explanation.of(List::of, () -> plan.next(after), List::of));
+    }
+
+    private Decision judge(Entries entries) throws Refused {
+        InForce inForce = plan.inForce(placed.at().stage());
+        Seen seen = new Seen(fit, entries, earlier(), placed.sessionsHere() + 1L,
+                placed.daysHere(session.date()), 0);
+        List<long[]> positions = inForce.positions(seen);
+        inForce.check(seen, positions);
+        Hearing hearing = new Hearing(inForce, seen, placed);
+        Ruling ruling = hearing.decide(positions);
+        State after = after(ruling, inForce, entries);
+        RuleRef rule = RuleRef.of(ruling.rule());
+        return new Decision(outcome(ruling.kind(), Optional.of(rule), after, ruling.progress()),
+                Explanation.of(() -> Reasons.of(inForce.judge(ruling.rule()), ruling.rule(), seen),
+                        () -> plan.next(after), List::of));
+    }
+
+    private Outcome outcome(Kind kind, Optional<RuleRef> rule, State after, Optional<Progress> progress) {
+        return new Outcome(kind, rule, Optional.of(state), Optional.of(after), breakMove, progress,
+                Optional.empty());
+    }
+
+    /** For each measure, its earlier reading where a formula asks for it. */
+    private List<Optional<Ratio>> earlier() {
+        List<Optional<Ratio>> readings = new ArrayList<>();
+        for (Earlier each : plan.earlier()) {
+            while (readings.size() < each.number()) {
+                readings.add(Optional.empty());
+            }
+            String text = state.previous().get(each.measure().name());
+            readings.add(Optional.ofNullable(text).flatMap(each::read));
+        }
+        return readings;
+    }
+
+    private State after(Ruling ruling, InForce inForce, Entries entries) {
+        Draft draft = new Draft(placed, placed.trainee(), session);
+        draft.sessionToday();
+        plan.earlier().forEach(each -> each.taken(entries)
+                .ifPresent(text -> draft.previous().put(each.measure().name(), text)));
+        if (ruling.kind() == Kind.STOP) {
+            draft.stop(ruling.rule().label());
+        } else {
+            draft.go(ruling.to());
+            if (ruling.to().place().filter(placed.at()::samePlace).isPresent()) {
+                draft.countSession();
+                count(ruling, inForce.counted(), draft.tallies());
+            }
+        }
+        return draft.done();
+    }
+
+    private static void count(Ruling ruling, Map<String, Counted> counted, Map<String, Tally> tallies) {
+        counted.forEach((label, each) -> {
+            Tally before = tallies.getOrDefault(label, Tally.none(each.code()));
+            Repeat repeat = each.rule().repeat();
+            boolean meets = each.rule() == ruling.rule();
+            boolean rowIsOver = repeat.row() && meets && ruling.fires();
+            tallies.put(label, rowIsOver ? Tally.none(each.code()) : before.after(meets, repeat));
+        });
+    }
+}

@@ -1,0 +1,68 @@
+package rungwright.step;
+
+import java.util.List;
+import java.util.Optional;
+import rungwright.program.Program;
+
+/**
+ * Decides events: a pure function from a program, a state and an event to a decision, without clock,
+ * chance or anything outside. Data that does not fit is a decision that is refused, never an exception.
+ *
+ * <p>A trainee's history is one enrolment and then steps, each from the state that the one before gave:
+ *
+ * <pre>{@code
+ * Decision start = Stepper.begin(program, Event.Enrol.of(LocalDate.parse("2026-03-02"), Trainee.UNKNOWN));
+ * State state = start.after().orElseThrow();
+ * Decision next = Stepper.step(program, state, Event.Session.of(
+ *         LocalDate.parse("2026-03-04"), Map.of("pain", "1"),
+ *         List.of(Map.of("reps", "9"), Map.of("reps", "7"))));
+ * }</pre>
+ */
+public final class Stepper {
+    private Stepper() {
+    }
+
+    /** Decides the first event of a trainee; anything but an enrolment is refused. */
+    public static Decision begin(Program program, Event event) {
+        return event instanceof Event.Enrol enrol
+                ? enrol(program, enrol)
+                : attempt(Plan.of(program), Optional.empty(), () -> {
+                    throw Refusals.notEnrolled();
+                });
+    }
+
+    /** Gives a new trainee a place, by the place rules if there are any. */
+    public static Decision enrol(Program program, Event.Enrol enrol) {
+        Plan plan = Plan.of(program);
+        return attempt(plan, Optional.empty(), () -> Enrolment.decide(plan, enrol));
+    }
+
+    /** Decides an event of a trainee who is enrolled. */
+    public static Decision step(Program program, State state, Event event) {
+        Plan plan = Plan.of(program);
+        return attempt(plan, Optional.of(state), () -> {
+            check(state, event);
+            return event.match(new Deeds(plan, state)).decide();
+        });
+    }
+
+    private static void check(State state, Event event) throws Refused {
+        Optional<String> known = event.id().filter(state.ids()::contains);
+        if (known.isPresent()) {
+            throw Refusals.alreadyRecorded(known.get());
+        }
+        if (event.date().isBefore(state.latest())) {
+            throw Refusals.earlierDate(event.date(), state.latest());
+        }
+    }
+
+    private static Decision attempt(Plan plan, Optional<State> state, Deed deed) {
+        try {
+            return deed.decide();
+        } catch (Refused refused) {
+            Outcome outcome = new Outcome(Kind.REFUSED, Optional.empty(), state, state, Optional.empty(),
+                    Optional.empty(), Optional.of(refused.refusal()));
+            return new Decision(outcome, Explanation.of(List::of, () -> state.flatMap(plan::next), List::of));
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package rungwright.step;
+
+import java.util.List;
+import java.util.stream.Stream;
+import rungwright.measure.Measure;
+import rungwright.measure.Quantity;
+
+/** The logged measures that a quantity is read or worked out from; earlier readings are not among them. */
+final class Uses implements Quantity.Cases<Stream<Measure>> {
+    static List<Measure> of(Quantity quantity) {
+        return quantity.match(new Uses()).distinct().toList();
+    }
+
+    @Override
+    public Stream<Measure> logged(Quantity.Logged quantity) {
+        return Stream.of(quantity.measure());
+    }
+
+    @Override
+    public Stream<Measure> taken(Quantity.Taken quantity) {
+        return Stream.of(quantity.measure());
+    }
+
+    @Override
+    public Stream<Measure> inSet(Quantity.InSet quantity) {
+        return Stream.of(quantity.measure());
+    }
+
+    @Override
+    public Stream<Measure> known(Quantity.Known quantity) {
+        return Stream.of();
+    }
+
+    @Override
+    public Stream<Measure> counted(Quantity.Counted quantity) {
+        return Stream.of();
+    }
+
+    @Override
+    public Stream<Measure> previous(Quantity.Previous quantity) {
+        return Stream.of();
+    }
+
+    @Override
+    public Stream<Measure> worked(Quantity.Worked quantity) {
+        return quantity.measure().formula().parts().stream().flatMap(part -> part.match(this));
+    }
+
+    @Override
+    public Stream<Measure> workedTaken(Quantity.WorkedTaken quantity) {
+        return quantity.measure().formula().parts().stream().flatMap(part -> part.match(this));
+    }
+}
