@@ -3,6 +3,8 @@ package rungwright.yaml;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rungwright.finding.Code;
+import rungwright.finding.Finding;
 import rungwright.finding.Place;
 import rungwright.finding.Shown;
 
@@ -11,12 +13,17 @@ final class ColonMistakes {
     private static final Pattern SECOND = Pattern.compile(".*\\S: +\\S.*");
     private static final Pattern NO_SPACE = Pattern.compile("\\s*(?:- +)*([^\\s:#][^:#]*):(?!//)\\S.*");
 
+    private static final Pattern VALUE = Pattern.compile(".*: +[^\\s#].*");
+
     private ColonMistakes() {
     }
 
     static Optional<Diagnosis> of(Mistake mistake) {
         if (mistake.says("mapping values are not allowed")) {
             return inText(mistake).or(() -> lineAbove(mistake)).or(() -> Optional.of(tooDeep(mistake)));
+        }
+        if (mistake.says("could not find expected ':'") && mistake.start().line() == mistake.place().line()) {
+            return Optional.of(tooLong(mistake.start()));
         }
         if (mistake.says("could not find expected ':'")) {
             return Optional.of(withoutSpace(mistake.source(), mistake.start().line())
@@ -26,6 +33,13 @@ final class ColonMistakes {
                 ? Optional.of(Diagnosis.syntax(mistake.place(), "no key stands before this `:`",
                         "write the key before it"))
                 : Optional.empty();
+    }
+
+    /** The parser looks for the colon of a key only so far. */
+    private static Diagnosis tooLong(Place place) {
+        return new Diagnosis(Finding.of(Code.TOO_LARGE, place,
+                "a key begins here that is longer than " + Limits.NAME + " characters")
+                .withHint("where it is text for people, put it after a key"), Optional.empty(), false);
     }
 
     private static Optional<Diagnosis> inText(Mistake mistake) {
@@ -44,8 +58,15 @@ final class ColonMistakes {
         }
         String line = mistake.source().line(above);
         Optional<Diagnosis> noSpace = withoutSpace(mistake.source(), above);
-        return noSpace.isPresent() || line.contains(":") ? noSpace
+        return noSpace.isPresent() || line.contains(":") || isMoreText(mistake, above) ? noSpace
                 : Optional.of(withoutColon(mistake.source(), new Place(above, Mistake.indentation(line))));
+    }
+
+    /** Whether a line goes on with the value of a key above it. */
+    private static boolean isMoreText(Mistake mistake, int line) {
+        int above = mistake.lineAbove(line);
+        return above > 0 && VALUE.matcher(mistake.source().line(above)).matches() && Mistake.indentation(
+                mistake.source().line(line)) > Mistake.indentation(mistake.source().line(above));
     }
 
     private static Diagnosis tooDeep(Mistake mistake) {
@@ -72,6 +93,10 @@ final class ColonMistakes {
 
     private static Diagnosis withoutColon(Source source, Place place) {
         String text = source.from(place).strip();
+        if (text.startsWith("-") && text.length() > 1) {
+            return Diagnosis.syntax(place, "a space is missing after the `-`",
+                    "write `- " + Shown.text(text.substring(1).strip()) + "`");
+        }
         return Diagnosis.syntax(place, Shown.quoted(text) + " is neither a key with its `:` nor a value",
                 "write `" + Shown.text(text) + ":` where it is a key");
     }

@@ -44,7 +44,12 @@ record Mistake(Source source, String problem, String context, Place place, Place
 
     /** The last line above that is neither blank nor a comment, counted from 1; 0 where there is none. */
     int lineAbove() {
-        int number = Math.min(place.line(), source.lines()) - 1;
+        return lineAbove(Math.min(place.line(), source.lines()));
+    }
+
+    /** The last line above another one that is neither blank nor a comment; 0 where there is none. */
+    int lineAbove(int line) {
+        int number = line - 1;
         while (number > 0 && isEmpty(source.line(number))) {
             number--;
         }

@@ -34,8 +34,8 @@ final class Names {
     }
 
     /**
-     * The named parts of a section; those that are no maps, and those over the limit, are reported and left
-     * out.
+     * The named parts of a section. One that is no map is reported and kept with its name alone, so that what
+     * speaks of it still finds it; those over the limit are reported and left out.
      */
     List<Part> parts(Node.Pair pair, Section section) {
         String hint = "write `" + section.example() + "`";
@@ -44,7 +44,8 @@ final class Names {
                 .map(map -> once(map.pairs(), findings)).orElse(List.of());
         for (Node.Pair one : named.subList(0, Math.min(section.most(), named.size()))) {
             checkName(one.name(), one.key().place(), findings);
-            contents.mapping(one, hint).ifPresent(map -> parts.add(new Part(one.key(), map)));
+            Node.Mapping nothing = new Node.Mapping(one.key().place(), List.of(), false, true);
+            parts.add(new Part(one.key(), contents.mapping(one, hint).orElse(nothing)));
         }
         if (named.size() > section.most()) {
             findings.add(Finding.of(Code.TOO_LARGE, named.get(section.most()).key().place(),

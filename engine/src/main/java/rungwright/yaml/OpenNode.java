@@ -46,6 +46,27 @@ final class OpenNode {
         }
     }
 
+    boolean isFlow() {
+        return isFlow;
+    }
+
+    /**
+     * Says that nothing more comes because of a mistake in some line; a key whose value did not come, or
+     * stands in that line or below, is taken out.
+     */
+    void breakOff(int line) {
+        if (isMap && parts.size() % 2 == 1) {
+            parts.remove(parts.size() - 1);
+        } else if (isMap && !parts.isEmpty() && isDoubtful(parts.get(parts.size() - 1), line)) {
+            parts.subList(parts.size() - 2, parts.size()).clear();
+        }
+        cut = true;
+    }
+
+    private static boolean isDoubtful(Node value, int line) {
+        return value.place().line() >= line || value.scalar().filter(Node.Scalar::isNothing).isPresent();
+    }
+
     /** Says that parts are missing. */
     OpenNode cut() {
         cut = true;

@@ -25,7 +25,7 @@ final class PlainTokens implements Scanner {
     private static final Set<Token.ID> CONTENT = EnumSet.of(Token.ID.Scalar, Token.ID.Alias, Token.ID.Anchor,
             Token.ID.BlockMappingStart, Token.ID.BlockSequenceStart, Token.ID.BlockEntry,
             Token.ID.FlowMappingStart, Token.ID.FlowSequenceStart);
-    private static final Pattern NOT = Pattern.compile("!=?\\s*(\\d[\\w.:]*).*");
+    private static final Pattern NOT = Pattern.compile("!(?:=\\s*(?=[^\\s,}\\]])|\\s*(?=\\d))([^,}\\]]*).*");
 
     private final Scanner all;
     private final Source source;
@@ -124,7 +124,7 @@ final class PlainTokens implements Scanner {
     /** What to write instead of a tag: {@code not 12} for {@code !12}. */
     static String tagHint(String written) {
         Matcher not = NOT.matcher(written);
-        return not.matches() ? "write `not " + not.group(1) + "`"
+        return not.matches() ? "write `not " + Shown.text(not.group(1).strip()) + "`"
                 : "leave it out, or put a text that begins with `!` in quotes";
     }
 

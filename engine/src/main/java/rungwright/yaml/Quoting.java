@@ -10,6 +10,7 @@ import rungwright.finding.Shown;
 final class Quoting {
     private static final Pattern KEY =
             Pattern.compile("(?:^|[{\\[,]|- )\\s*([^\\s{}\\[\\],:#\"'][^{}\\[\\],:#\"']*): +");
+    private static final Pattern ITEM = Pattern.compile("\\s*(?:- +)*");
     private static final Pattern NEXT = Pattern.compile("\\s*[}\\]].*|\\s*,\\s*[^{}\\[\\],:\"']+:(?: .*|$)");
 
     private Quoting() {
@@ -20,7 +21,8 @@ final class Quoting {
         String line = source.from(new Place(place.line(), 1));
         int at = source.before(place).length();
         String key = "";
-        int start = Mistake.indentation(line) - 1;
+        Matcher item = ITEM.matcher(line);
+        int start = item.lookingAt() ? item.end() : 0;
         for (Matcher keys = KEY.matcher(line); keys.find() && keys.end() <= at;) {
             key = keys.group(1) + ": ";
             start = keys.end();

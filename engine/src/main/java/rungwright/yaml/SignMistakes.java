@@ -65,18 +65,25 @@ final class SignMistakes {
         if (rest.isEmpty() || !(isAlias || isOther || isQuestion)) {
             return Optional.empty();
         }
-        return Optional.of(Diagnosis.syntax(place, "a text cannot begin with `" + rest.charAt(0) + "`",
+        return Optional.of(Diagnosis.syntax(place, "a text cannot begin with " + named(rest.charAt(0)),
                 quoteHint(mistake, place)).struck(mistake.source(), place, 1));
     }
 
+    private static String named(char sign) {
+        return sign == '`' ? "a back-tick" : "`" + sign + "`";
+    }
+
     private static Optional<Diagnosis> directive(Mistake mistake) {
-        if (!mistake.context().contains("directive")) {
+        int above = mistake.lineAbove();
+        boolean isAbove = above > 0 && mistake.source().line(above).startsWith("%");
+        if (!mistake.context().contains("directive") && !isAbove) {
             return Optional.empty();
         }
-        Finding finding = Finding.of(Code.YAML_FEATURE, mistake.start(),
+        Place place = isAbove ? new Place(above, 1) : mistake.start();
+        Finding finding = Finding.of(Code.YAML_FEATURE, place,
                 "a line that begins with `%` is a directive, which specs do not use")
                 .withHint("leave the line out");
-        Source comment = mistake.source().replace(List.of(mistake.start()), 1, '#');
+        Source comment = mistake.source().replace(List.of(place), 1, '#');
         return Optional.of(new Diagnosis(finding, Optional.of(comment), false));
     }
 

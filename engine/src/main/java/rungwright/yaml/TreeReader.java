@@ -38,9 +38,9 @@ final class TreeReader {
      * What came of parsing.
      *
      * @param root the whole text, or as much of it as stands before the mistake; empty where there is nothing
-     * @param mistake the parser's complaint, if it had one
+     * @param mistake what the parser gave up at, if it did
      */
-    record Tree(Optional<Node> root, Optional<MarkedYAMLException> mistake) {
+    record Tree(Optional<Node> root, Optional<Diagnosis> mistake) {
     }
 
     /** The nodes of a source; what specs do not use and what is too large is reported. */
@@ -57,8 +57,9 @@ final class TreeReader {
             while (documents < 2 && !parser.checkEvent(Event.ID.StreamEnd)) {
                 take(parser.getEvent());
             }
-        } catch (MarkedYAMLException mistake) {
-            abandon();
+        } catch (MarkedYAMLException complaint) {
+            Diagnosis mistake = Diagnosis.of(Mistake.from(source, complaint));
+            abandon(mistake.finding().place().line());
             return new Tree(root, Optional.of(mistake));
         }
         return new Tree(root, Optional.empty());
@@ -119,14 +120,16 @@ final class TreeReader {
     }
 
     /**
-     * Gives up the innermost map or list, in which the mistake is, and closes those around it with what they
-     * have.
+     * Gives up what the mistake is in, a { } or [ ] or the last key of an indented map, and closes what is
+     * around it with what it has.
      */
-    private void abandon() {
+    private void abandon(int line) {
         passedOver = 0;
         root = Optional.empty();
-        if (!open.isEmpty()) {
+        if (!open.isEmpty() && open.peek().isFlow()) {
             put(new Node.Lost(open.pop().place()));
+        } else if (!open.isEmpty()) {
+            open.peek().breakOff(line);
         }
         while (!open.isEmpty()) {
             put(open.pop().cut().close());

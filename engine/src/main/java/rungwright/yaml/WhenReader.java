@@ -117,13 +117,13 @@ final class WhenReader {
     }
 
     private Optional<Entry> criterion(Node.Pair pair, boolean inFlow) {
-        Optional<Node.Scalar> alone = pair.value().scalar();
-        Optional<Finding> sign = alone.flatMap(scalar -> Operators.inPhrase(phrase(scalar), scalar.place()));
-        if (sign.isPresent()) {
-            findings.add(sign.get());
+        List<Finding> signs = phrases(pair.value()).stream()
+                .flatMap(scalar -> Operators.inPhrase(phrase(scalar), scalar.place()).stream()).toList();
+        if (!signs.isEmpty()) {
+            signs.forEach(findings::add);
             return Optional.empty();
         }
-        if (alone.map(Node.Scalar::isNothing).orElse(false)) {
+        if (pair.value().scalar().map(Node.Scalar::isNothing).orElse(false)) {
             findings.add(Finding.of(Code.MISSING_KEY, pair.key().place(),
                     "nothing stands after " + Shown.quoted(pair.name())).withHint(hint(pair.name(), inFlow)));
             return Optional.empty();
@@ -136,6 +136,11 @@ final class WhenReader {
      */
     private static String phrase(Node.Scalar scalar) {
         return scalar.style() == Node.Style.BLOCK && scalar.isBlank() ? scalar.written() : scalar.value();
+    }
+
+    private static List<Node.Scalar> phrases(Node value) {
+        List<Node> items = value.listing().map(Node.Listing::items).orElse(List.of(value));
+        return items.stream().flatMap(item -> item.scalar().stream()).toList();
     }
 
     private static String hint(String key, boolean inFlow) {

@@ -1,7 +1,6 @@
 package rungwright.yaml;
 
 import java.util.Optional;
-import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
  * A text as nodes. A mistake in the YAML is reported and, where it can be told what it spoils, struck out and
@@ -24,7 +23,7 @@ record YamlText(Optional<Node> root, boolean broken) {
                 findings.addAll(ofTree);
                 return new YamlText(tree.root(), false);
             }
-            Diagnosis diagnosis = diagnose(source, tree.mistake().get());
+            Diagnosis diagnosis = tree.mistake().get();
             if (!guessed) {
                 findings.add(diagnosis.finding());
             }
@@ -35,9 +34,5 @@ record YamlText(Optional<Node> root, boolean broken) {
             source = diagnosis.repaired().get();
             guessed = diagnosis.isGuess();
         }
-    }
-
-    private static Diagnosis diagnose(Source source, MarkedYAMLException mistake) {
-        return Diagnosis.of(Mistake.from(source, mistake));
     }
 }
