@@ -1,6 +1,7 @@
 package rungwright.region;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -9,27 +10,19 @@ import java.util.List;
 final class Biggest {
     private static final int SCALE = 30;
 
+    private final Cell cell;
     private final int box;
-    private final List<Cell> beside = new ArrayList<>();
-    private Cell rest;
-    /** The side to cut off next: its axis, from where, up to where, and how many boxes meet it. */
-    private int axis;
-    private int low;
-    private int high;
-    private int count;
 
     private Biggest(Cell cell, int box) {
-        this.rest = cell;
+        this.cell = cell;
         this.box = box;
     }
 
-    /** The cells beside the box that fills most of a cell, those that few boxes meet cut off first. */
+    /**
+     * The cells beside the box that fills most of a cell; the sides that few boxes reach are cut off first.
+     */
     static List<Cell> takenOut(Cell cell) {
-        Biggest biggest = new Biggest(cell, biggest(cell));
-        while (biggest.hasSide()) {
-            biggest.cutOff();
-        }
-        return biggest.beside;
+        return new Biggest(cell, biggest(cell)).beside();
     }
 
     private static int biggest(Cell cell) {
@@ -54,30 +47,32 @@ final class Biggest {
         return share;
     }
 
-    private boolean hasSide() {
-        count = Integer.MAX_VALUE;
-        for (int along = 0; along < rest.axes(); along++) {
-            offer(along, rest.from[along], rest.low(box, along));
-            offer(along, rest.high(box, along), rest.to[along]);
-        }
-        return count < Integer.MAX_VALUE;
-    }
-
-    private void offer(int along, int from, int to) {
-        if (from < to) {
-            int its = rest.count(along, from, to);
-            if (its < count) {
-                count = its;
-                axis = along;
-                low = from;
-                high = to;
+    private List<Cell> beside() {
+        List<Cell> beside = new ArrayList<>();
+        Cell rest = cell;
+        for (long side : sides()) {
+            int axis = (int) side / 2;
+            int low = cell.low(box, axis);
+            int high = cell.high(box, axis);
+            boolean lower = side % 2 == 0;
+            if (lower ? low > rest.from[axis] : high < rest.to[axis]) {
+                beside.add(rest.part(axis, lower ? rest.from[axis] : high, lower ? low : rest.to[axis]));
+                rest = rest.part(axis, lower ? low : rest.from[axis], lower ? rest.to[axis] : high);
             }
         }
+        return beside;
     }
 
-    private void cutOff() {
-        beside.add(rest.part(axis, low, high));
-        boolean lower = low == rest.from[axis];
-        rest = rest.part(axis, lower ? high : rest.from[axis], lower ? rest.to[axis] : low);
+    /** The sides of the box, two an axis, those that few boxes reach first. */
+    private long[] sides() {
+        long[] sides = new long[2 * cell.axes()];
+        for (int axis = 0; axis < cell.axes(); axis++) {
+            long below = cell.count(axis, cell.from[axis], cell.low(box, axis));
+            long above = cell.count(axis, cell.high(box, axis), cell.to[axis]);
+            sides[2 * axis] = below << 32 | 2 * axis;
+            sides[2 * axis + 1] = above << 32 | 2 * axis + 1;
+        }
+        Arrays.sort(sides);
+        return sides;
     }
 }

@@ -104,13 +104,13 @@ final class Partitions {
                 box.with(first, new Interval(lowA, highA)).with(second, new Interval(lowB, highB)));
     }
 
-    /** Random boxes of about a third of each axis. */
-    static List<Box> sparse(Box whole, int count, Random random) {
+    /** Random boxes, each up to a {@code part}-th of each axis long. */
+    static List<Box> sparse(Box whole, int count, int part, Random random) {
         List<Box> boxes = new ArrayList<>();
         while (boxes.size() < count) {
             List<Interval> sides = new ArrayList<>();
             for (Interval side : whole.intervals()) {
-                long size = 1 + (long) (random.nextDouble() * (side.size() / 2));
+                long size = 1 + (long) (random.nextDouble() * (side.size() / part));
                 long from = side.from() + (long) (random.nextDouble() * (side.size() - size));
                 sides.add(new Interval(from, from + size));
             }

@@ -135,7 +135,7 @@ class SearchScaleTest {
     @Test
     void sparseBoxesAreCountedExactly() {
         Box whole = Box.of(Collections.nCopies(3, new Interval(0, 40)));
-        List<Box> boxes = Partitions.sparse(whole, 60, new Random(5));
+        List<Box> boxes = Partitions.sparse(whole, 60, 2, new Random(5));
         long free = Worlds.points(whole).stream()
                 .filter(point -> boxes.stream().noneMatch(box -> box.contains(point))).count();
         assertEquals(BigInteger.valueOf(free), gaps(whole, boxes, 1_000_000).missing());
@@ -145,12 +145,12 @@ class SearchScaleTest {
     void aQuestionThatIsTooHardSaysThatItDidNotFinish() {
         Box whole = Box.of(Collections.nCopies(12, new Interval(0, 40)));
         List<Box> boxes = Partitions.cliques(12, 40, 75, new Random(1));
-        Budget budget = Budget.of(3_000_000);
+        Budget budget = Budget.of(400_000);
         Gaps gaps = GapSearch.find(whole, boxes, Possible.ALWAYS, MOST, budget);
         assertFalse(gaps.finished() || gaps.all() || gaps.isCovered());
         assertTrue(budget.isSpent() && budget.used() <= budget.stated());
         assertEquals(Cover.Answer.UNFINISHED,
-                GapSearch.covered(whole, boxes, Possible.ALWAYS, Budget.of(3_000_000)).answer());
+                GapSearch.covered(whole, boxes, Possible.ALWAYS, Budget.of(400_000)).answer());
     }
 
     @Test
