@@ -1,5 +1,6 @@
 package rungwright.measure;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -19,6 +20,11 @@ public sealed interface Quantity {
      */
     default Optional<String> against() {
         return Optional.empty();
+    }
+
+    /** What it is worked out from; nothing for one that is not. */
+    default List<Quantity> parts() {
+        return List.of();
     }
 
     /** Which set it speaks of, where it is about one of several. */
@@ -169,6 +175,11 @@ public sealed interface Quantity {
         }
 
         @Override
+        public List<Quantity> parts() {
+            return measure.formula().parts();
+        }
+
+        @Override
         public Optional<Taking> taking() {
             return measure.formula().parts().stream().flatMap(part -> part.taking().stream()).findFirst();
         }
@@ -194,6 +205,11 @@ public sealed interface Quantity {
         @Override
         public Optional<String> against() {
             return measure.against();
+        }
+
+        @Override
+        public List<Quantity> parts() {
+            return measure.formula().parts();
         }
 
         @Override

@@ -1,18 +1,103 @@
 package rungwright.program;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Optional;
+import rungwright.finding.Code;
 import rungwright.finding.Finding;
+import rungwright.finding.Place;
+import rungwright.finding.Shown;
+import rungwright.region.Box;
+import rungwright.region.Budget;
+import rungwright.region.Moment;
 
-/** The checks that make the promise: for everybody allowed, at every session, exactly one next step. */
+/**
+ * The proof that every trainee in every state has exactly one next step, as the list of what speaks against
+ * it.
+ *
+ * <p>Each list of rules is proven by itself: that no session in it is left open, that no session is answered
+ * twice, and that whatever its rules lead to is there. What cannot be settled within the budget is a finding
+ * too.
+ */
 final class Promise {
-    private static final List<Function<Outline, List<Finding>>> CHECKS = List.of();
+    private final Outline outline;
+    private final long boxes;
+    private final List<Finding> findings = new ArrayList<>();
 
-    private Promise() {
+    private Promise(Outline outline, long boxes) {
+        this.outline = outline;
+        this.boxes = boxes;
     }
 
-    /** All that stands against the promise. */
-    static List<Finding> findings(Outline outline) {
-        return CHECKS.stream().flatMap(check -> check.apply(outline).stream()).toList();
+    /** All that speaks against the promise; {@code boxes} is the budget for each stage and each section. */
+    static List<Finding> findings(Outline outline, long boxes) {
+        Promise promise = new Promise(outline, boxes);
+        promise.prove();
+        return List.copyOf(promise.findings);
+    }
+
+    private void prove() {
+        TargetCheck targets = new TargetCheck(outline);
+        List<Situation> situations = new ArrayList<>();
+        for (Stage stage : outline.stages()) {
+            Situation situation = Situation.in(outline, stage, Budget.of(boxes));
+            situations.add(situation);
+            proveStage(situation, stage, targets);
+        }
+        proveOutranking(situations);
+        outline.afterABreak().ifPresent(list -> proveSection(list, Moment.BREAK, targets));
+        outline.placement().ifPresent(list -> proveSection(list, Moment.PLACEMENT, targets));
+        if (outline.placement().isEmpty() && !outline.stages().isEmpty()) {
+            targets.atTheStart();
+        }
+        findings.addAll(targets.findings());
+        if (outline.whole() && !outline.stages().isEmpty()) {
+            findings.addAll(ReachCheck.findings(outline, situations, boxes));
+            findings.addAll(SeeSawCheck.findings(outline, situations, boxes));
+        }
+    }
+
+    private void proveStage(Situation situation, Stage stage, TargetCheck targets) {
+        findings.addAll(GapCheck.ofStage(situation, stage));
+        findings.addAll(OverlapCheck.of(situation.own(), Optional.of(stage.name())));
+        findings.addAll(NeverCheck.neverTrue(situation.own()));
+        findings.addAll(NeverCheck.neverFires(List.of(situation.own()), List.of(situation.parts())));
+        findings.addAll(EndCheck.of(situation, stage));
+        targets.inStage(situation, stage);
+        settle(situation.own(), stage.place(), "stage " + Shown.quoted(stage.name()));
+    }
+
+    /** The stop rules and those of every stage: among themselves, for any trainee in any stage. */
+    private void proveOutranking(List<Situation> situations) {
+        Situation anywhere = Situation.anywhere(outline, Budget.of(boxes));
+        List<List<Box>> parts = situations.stream().map(Situation::parts).toList();
+        for (Ground ground : List.of(anywhere.stop(), anywhere.everyStage())) {
+            findings.addAll(OverlapCheck.of(ground, Optional.empty()));
+            findings.addAll(NeverCheck.neverTrue(ground));
+        }
+        findings.addAll(NeverCheck.neverFires(situations.stream().map(Situation::stop).toList(), parts));
+        findings.addAll(NeverCheck.neverFires(situations.stream().map(Situation::everyStage).toList(),
+                parts));
+        settle(anywhere.own(), outline.stop().place(), "`stop` and `every stage`");
+    }
+
+    private void proveSection(RuleList list, Moment moment, TargetCheck targets) {
+        Ground ground = Situation.alone(outline, list, moment, Budget.of(boxes));
+        String section = moment == Moment.BREAK ? "after a break" : "place";
+        findings.addAll(GapCheck.ofList(ground, list, section));
+        findings.addAll(OverlapCheck.of(ground, Optional.empty()));
+        findings.addAll(NeverCheck.neverTrue(ground));
+        findings.addAll(NeverCheck.neverFires(List.of(ground), List.of(List.of(ground.whole()))));
+        targets.inSection(ground);
+        settle(ground, list.place(), "`" + section + "`");
+    }
+
+    /** Says so where the budget did not suffice. */
+    private void settle(Ground ground, Place place, String what) {
+        if (ground.budget().isSpent()) {
+            findings.add(Finding.of(Code.TOO_COMPLEX, place, what + " is too complex to prove within "
+                    + boxes + " boxes")
+                    .withHint("use fewer or simpler rules, end with `hold: otherwise`, or allow more boxes"));
+        }
     }
 }

@@ -1,0 +1,136 @@
+package rungwright.program;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungwright.measure.BuiltIn;
+import rungwright.region.Axis;
+import rungwright.region.Box;
+import rungwright.region.Budget;
+import rungwright.region.GapSearch;
+import rungwright.region.Interval;
+import rungwright.region.Possible;
+import rungwright.region.Space;
+
+/**
+ * One list of rules as it is judged in one situation: the space of what can be, the boxes of what outranks
+ * the list, and the boxes of its own rules.
+ *
+ * <p>All that is proven rests on one question: {@link #where} in a given part of the space does a rule
+ * decide?
+ */
+final class Ground {
+    private final Space space;
+    private final Box whole;
+    private final Budget budget;
+    private final List<Box> above;
+    private final List<Rule> rules;
+    private final List<List<Box>> boxes;
+
+    Ground(Space space, Box whole, Budget budget, List<Box> above, List<Rule> rules) {
+        this.space = space;
+        this.whole = whole;
+        this.budget = budget;
+        this.above = List.copyOf(above);
+        this.rules = List.copyOf(rules);
+        this.boxes = rules.stream().map(rule -> Boxes.of(rule.when(), space.axes())).toList();
+    }
+
+    Space space() {
+        return space;
+    }
+
+    /** Which cells hold something real. */
+    Possible real() {
+        return space.coupled() ? space : Possible.ALWAYS;
+    }
+
+    /** All that can be in this situation, as far as a box can say it. */
+    Box whole() {
+        return whole;
+    }
+
+    Budget budget() {
+        return budget;
+    }
+
+    /** The boxes of the lists that outrank this one. */
+    List<Box> above() {
+        return above;
+    }
+
+    List<Rule> rules() {
+        return rules;
+    }
+
+    /** The boxes of a rule; none for {@code otherwise}. */
+    List<Box> boxes(int rule) {
+        return boxes.get(rule);
+    }
+
+    /** The boxes of all rules here and above. */
+    List<Box> covered() {
+        List<Box> all = new ArrayList<>(above);
+        boxes.forEach(all::addAll);
+        return all;
+    }
+
+    /** Whether a rule here is {@code otherwise}, so that nothing is left open. */
+    boolean hasOtherwise() {
+        return rules.stream().anyMatch(rule -> rule.when().otherwise());
+    }
+
+    /** Whether everything that could be read of the rules is here. */
+    boolean isWhole() {
+        return rules.stream().allMatch(rule -> rule.when().whole());
+    }
+
+    /** The rule that decides a session given as its position on each axis, whatever outranks this list. */
+    Optional<Rule> deciding(long[] point) {
+        for (int rule = 0; rule < rules.size(); rule++) {
+            if (boxes.get(rule).stream().anyMatch(box -> box.contains(point))) {
+                return Optional.of(rules.get(rule));
+            }
+        }
+        return rules.stream().filter(rule -> rule.when().otherwise()).findFirst();
+    }
+
+    /**
+     * A box with a real session that the rule decides, within a part of the space; nothing where there is
+     * none.
+     */
+    Optional<Box> where(int rule, Box within) {
+        if (rules.get(rule).when().otherwise()) {
+            return free(within, covered());
+        }
+        List<Box> before = new ArrayList<>(above);
+        boxes.subList(0, rule).forEach(before::addAll);
+        return boxes.get(rule).stream().flatMap(box -> box.intersect(within).stream())
+                .flatMap(box -> free(box, before).stream()).findFirst();
+    }
+
+    /** The same within the whole space, where the rule's row or window can be complete. */
+    Optional<Box> whereItFires(int rule, Box within) {
+        return firing(rules.get(rule).repeat(), within).flatMap(part -> where(rule, part));
+    }
+
+    /** A box with a real session in the cell that none of the boxes covers. */
+    Optional<Box> free(Box cell, List<Box> covering) {
+        return GapSearch.covered(cell, covering, real(), budget).free();
+    }
+
+    /** The part in which a row or window can be complete: as many sessions here as it wants. */
+    private Optional<Box> firing(Repeat repeat, Box within) {
+        Optional<Box> part = Optional.of(within);
+        for (int axis = 0; axis < space.axes().size(); axis++) {
+            if (space.axes().get(axis) instanceof Axis.Count count && !repeat.isOnce()
+                    && count.quantity().name().equals(BuiltIn.SESSIONS_HERE.word())) {
+                Interval enough = new Interval(count.position(repeat.met()), count.size());
+                int index = axis;
+                part = part.flatMap(box -> box.along(index).intersect(enough).map(both -> box.with(index,
+                        both)));
+            }
+        }
+        return part;
+    }
+}

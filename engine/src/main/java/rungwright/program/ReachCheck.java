@@ -1,0 +1,177 @@
+package rungwright.program;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import rungwright.finding.Code;
+import rungwright.finding.Finding;
+import rungwright.finding.Severity;
+import rungwright.finding.Shown;
+import rungwright.finding.Witness;
+import rungwright.measure.Fact;
+import rungwright.region.Axis;
+import rungwright.region.Budget;
+import rungwright.region.Box;
+import rungwright.region.Moment;
+
+/** Stages that nobody comes to, places that nobody leaves, and places from which the goal is out of reach. */
+final class ReachCheck {
+    private final Outline outline;
+    private final List<Journey> journeys;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private ReachCheck(Outline outline, List<Journey> journeys) {
+        this.outline = outline;
+        this.journeys = journeys;
+    }
+
+    /** The findings for a program whose stages are judged in the given situations. */
+    static List<Finding> findings(Outline outline, List<Situation> situations, long boxes) {
+        List<Axis> facts = FactAxes.of(outline);
+        List<StageGuards> stages = situations.stream()
+                .map(situation -> StageGuards.of(situation, situation.stage().orElseThrow(), facts)).toList();
+        Section breaks = Section.of(outline, outline.afterABreak(), Moment.BREAK, facts, boxes);
+        Section placing = Section.of(outline, outline.placement(), Moment.PLACEMENT, facts, boxes);
+        List<List<Box>> splits = new ArrayList<>(breaks.trainees());
+        splits.addAll(placing.trainees());
+        Optional<List<TraineeGroup>> groups = TraineeGroups.of(outline, facts, stages, splits);
+        if (groups.isEmpty()) {
+            return List.of(Finding.of(Code.TOO_COMPLEX, outline.stages().get(0).place(),
+                    "the rules tell more than "
+                    + TraineeGroups.MOST + " groups of trainees apart, too many to follow each to the goal")
+                    .withHint("let fewer criteria hang on facts about the trainee"));
+        }
+        List<Journey> journeys = groups.get().stream().map(group -> Journey.of(group,
+                new FootingMap(outline, group, outline.placement().map(list -> placing.firing(group))),
+                stages,
+                breaks.firing(group))).toList();
+        ReachCheck check = new ReachCheck(outline, journeys);
+        check.look();
+        return check.findings;
+    }
+
+    /** The rules of a section, each with the trainees for whom it can fire. */
+    private record Section(List<Rule> rules, List<List<Box>> trainees) {
+        static Section of(Outline outline, Optional<RuleList> list, Moment moment, List<Axis> facts,
+                long boxes) {
+            List<Rule> rules = list.map(RuleList::rules).orElse(List.of());
+            List<List<Box>> trainees = new ArrayList<>();
+            if (list.isPresent()) {
+                Ground ground = Situation.alone(outline, list.get(), moment, Budget.of(boxes));
+                for (int rule = 0; rule < rules.size(); rule++) {
+                    trainees.add(Projection.of(ground, rule, ground.whole(), facts));
+                }
+            }
+            return new Section(rules, trainees);
+        }
+
+        List<Rule> firing(TraineeGroup group) {
+            List<Rule> firing = new ArrayList<>();
+            for (int rule = 0; rule < rules.size(); rule++) {
+                if (group.isIn(trainees.get(rule))) {
+                    firing.add(rules.get(rule));
+                }
+            }
+            return firing;
+        }
+    }
+
+    private void look() {
+        Set<Integer> reached = new LinkedHashSet<>();
+        journeys.forEach(journey -> journey.reached().forEach(spot -> reached.add(spot.stage())));
+        Set<Integer> withChanges = withChangesOfFacts(reached);
+        for (Stage stage : outline.stages()) {
+            if (!reached.contains(stage.number())) {
+                findings.add(unreachable(stage, withChanges.contains(stage.number())));
+            }
+            stuck(stage);
+            outOfReach(stage);
+        }
+    }
+
+    /**
+     * The stages that anybody comes to when facts may change on the way: then everybody may go on as anybody.
+     */
+    private Set<Integer> withChangesOfFacts(Set<Integer> without) {
+        Map<Integer, Set<Integer>> next = new LinkedHashMap<>();
+        journeys.forEach(journey -> journey.ways().forEach((spot, ways) -> ways.spots().forEach(to -> next
+                .computeIfAbsent(spot.stage(), key -> new LinkedHashSet<>()).add(to.stage()))));
+        return Journey.closure(without, next);
+    }
+
+    private Finding unreachable(Stage stage, boolean withChanges) {
+        Finding finding = Finding.of(Code.UNREACHABLE_STAGE, stage.place(), "nobody ever comes to stage "
+                + Shown.quoted(stage.name()) + (withChanges ? " unless facts about them change on the way"
+                : ""))
+                .withHint("let a rule of another stage, `place` or `after a break` lead to it");
+        return withChanges ? finding.withSeverity(Severity.WARNING) : finding;
+    }
+
+    private void stuck(Stage stage) {
+        report(stage, (journey, spot) -> journey.isStuck(spot), Code.STUCK,
+                "no session leads out of stage " + Shown.quoted(stage.name()),
+                "let a rule that can fire here advance or fall back");
+    }
+
+    private void outOfReach(Stage stage) {
+        report(stage, (journey, spot) -> journey.reached().contains(spot)
+                && !journey.leading().contains(spot), Code.GOAL_OUT_OF_REACH,
+                "from stage " + Shown.quoted(stage.name()) + " no run of sessions leads to the goal",
+                "let a rule that can fire here lead on towards the goal");
+    }
+
+    /**
+     * One finding a stage, for the first trainees and spot that are badly off; a warning where other facts
+     * would help.
+     */
+    private void report(Stage stage, BiPredicate<Journey, Footing> bad, Code code, String message,
+            String hint) {
+        Optional<Finding> warning = Optional.empty();
+        for (Journey journey : journeys) {
+            for (Footing spot : journey.map().all(stage.number())) {
+                boolean isBad = bad.test(journey, spot);
+                boolean helped = isBad && journeys.stream().anyMatch(other -> isWell(other, spot, code));
+                if (isBad && (!helped || warning.isEmpty())) {
+                    Finding finding = Finding.of(code, stage.place(), message + (helped
+                            ? " for some trainees" : ""))
+                            .withHint(hint).withWitness(witness(stage, journey.group(), spot));
+                    if (!helped) {
+                        findings.add(finding);
+                        return;
+                    }
+                    warning = Optional.of(finding.withSeverity(Severity.WARNING));
+                }
+            }
+        }
+        warning.ifPresent(findings::add);
+    }
+
+    /**
+     * Whether a trainee who comes to this spot by a change of facts is well off: here, or where they have no
+     * such rung.
+     */
+    private static boolean isWell(Journey other, Footing spot, Code code) {
+        Set<Footing> there = other.map().all(spot.stage());
+        Set<Footing> where = there.contains(spot) ? Set.of(spot) : there;
+        return where.stream().anyMatch(one -> code == Code.STUCK ? !other.isStuck(one) : other.leading()
+                .contains(one));
+    }
+
+    private static Witness witness(Stage stage, TraineeGroup group, Footing spot) {
+        List<Witness.Reading> readings = new ArrayList<>();
+        for (Fact fact : group.example().positions().keySet()) {
+            List<String> shown = group.example().items(fact).stream().map(fact.values()::show).toList();
+            readings.add(fact.isList() ? Witness.Reading.of(fact.name(), shown)
+                    : Witness.Reading.of(fact.name(), shown.get(0)));
+        }
+        List<Rung> rungs = stage.ladder().rungs(group.example());
+        String rung = rungs.get(spot.isBottom() ? 0 : rungs.size() - 1).name();
+        return new Witness(Optional.of(stage.name()), Optional.of(rung).filter(name -> !name.isEmpty()),
+                readings);
+    }
+}
