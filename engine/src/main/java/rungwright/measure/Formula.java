@@ -229,10 +229,17 @@ public sealed interface Formula {
 
     /** A formula with earlier readings, and the value it takes while one of them is not there. */
     record Guarded(Formula inner, Ratio ifNone) implements Formula {
+        /**
+         * The earlier readings of which none may be missing for the formula to be worked out. Those inside
+         * another formula of this kind are not among them: it has a value of its own without them.
+         */
+        public List<Quantity> needs() {
+            return inner.fold(new Unguarded());
+        }
+
         @Override
         public Optional<Ratio> value(Readings readings) {
-            boolean none = inner.parts().stream()
-                    .anyMatch(part -> part instanceof Quantity.Previous && readings.of(part).isEmpty());
+            boolean none = needs().stream().anyMatch(part -> readings.of(part).isEmpty());
             return none ? Optional.of(ifNone) : inner.value(readings);
         }
 

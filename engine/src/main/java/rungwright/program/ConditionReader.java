@@ -14,8 +14,12 @@ final class ConditionReader {
     /** More combinations of alternatives than this in one rule are refused. */
     static final long MOST_BOXES = 10_000;
 
+    /** More of them than this in a whole spec are refused too. */
+    static final long MOST_BOXES_OF_ALL = 50_000;
+
     private final CriterionReader criteria;
     private final Troubles troubles;
+    private long boxesOfAll;
 
     ConditionReader(CriterionReader criteria, Troubles troubles) {
         this.criteria = criteria;
@@ -36,10 +40,11 @@ final class ConditionReader {
             });
         }
         long boxes = anyOf.stream().mapToLong(ConditionReader::boxes).sum();
-        boolean tooMany = boxes > MOST_BOXES;
+        boolean tooMany = boxes > MOST_BOXES || boxes + boxesOfAll > MOST_BOXES_OF_ALL;
+        boxesOfAll += tooMany ? 0 : boxes;
         if (tooMany) {
             troubles.add(Code.TOO_LARGE, spec.place(),
-                    "the lists of this `when` make more than 10,000 combinations",
+                    "the lists of this `when` make more combinations than 10,000 in a rule or 50,000 in a spec",
                     "ask for ranges, or split the rule");
         }
         boolean whole = spec.whole() && anyOf.size() == spec.anyOf().size() && !tooMany;

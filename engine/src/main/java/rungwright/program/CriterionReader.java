@@ -15,6 +15,8 @@ import rungwright.spec.Text;
 
 /** Reads a criterion, {@code measure: phrase}. */
 final class CriterionReader {
+    private static final int MOST_LISTED = 20;
+
     private final Vocabulary names;
     private final MissingTakes missing;
     private final ShareSpots shares;
@@ -43,10 +45,12 @@ final class CriterionReader {
 
     private void unknown(String name, RuleKind where, Place place) {
         Optional<String> elsewhere = names.elsewhere(name);
+        Optional<String> meant = Suggest.closest(name, names.names(where));
+        meant.ifPresent(known -> names.use(known, where));
         String hint = elsewhere.isPresent() ? "ask about it " + elsewhere.get()
-                : Suggest.closest(name, names.names(where))
-                        .map(known -> "did you mean " + Shown.quoted(known) + "?")
-                        .orElse("known here: " + names.names(where).stream().map(Shown::quoted)
+                : meant.map(known -> "did you mean " + Shown.quoted(known) + "?")
+                        .orElse("known here: " + names.names(where).stream().limit(MOST_LISTED)
+                        .map(Shown::quoted)
                                 .collect(Collectors.joining(", ")));
         troubles.add(Code.UNKNOWN_NAME, place, Shown.quoted(name)
                 + (elsewhere.isPresent() ? " cannot be asked about here" : " is not defined"), hint);

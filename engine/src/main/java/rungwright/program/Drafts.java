@@ -49,8 +49,11 @@ record Drafts(Optional<DraftRules> stop, Optional<DraftRules> afterABreak, Optio
     }
 
     private static Stream<Place> impossible(DraftCondition when, Axes axes) {
-        List<List<Criterion>> anyOf = when.on(axes).anyOf();
-        return IntStream.range(0, anyOf.size()).filter(index -> Boxes.of(anyOf.get(index),
-                axes.all()).isEmpty()).mapToObj(when.places()::get);
+        return IntStream.range(0, when.anyOf().size()).filter(index -> {
+            List<DraftCriterion> all = when.anyOf().get(index);
+            boolean apart = all.stream().map(DraftCriterion::name).distinct().count() == all.size();
+            return !apart
+                    && Boxes.of(all.stream().map(each -> each.on(axes)).toList(), axes.all()).isEmpty();
+        }).mapToObj(when.places()::get);
     }
 }

@@ -126,9 +126,10 @@ final class FormulaNames implements Operands {
     public void unknown(String words, Place place) {
         boolean earlier = words.startsWith(PREVIOUS);
         String name = earlier ? words.substring(PREVIOUS.length()) : words;
+        Optional<String> meant = Suggest.closest(name, measures.longestFirst());
+        meant.ifPresent(known -> names.use(known, RuleKind.HOLD));
         troubles.add(Code.UNKNOWN_NAME, place, Shown.quoted(name) + " is no measure and no fact",
-                Suggest.closest(name, measures.longestFirst())
-                        .map(known -> "did you mean " + Shown.quoted(known) + "?")
+                meant.map(known -> "did you mean " + Shown.quoted(known) + "?")
                         .orElse("a formula has names, numbers with units, `+ - * /` and brackets"));
     }
 }

@@ -137,7 +137,8 @@ final class FormulaParser {
                 + " another", "work it out in fewer steps");
     }
 
-    private Optional<FormulaPart> misplaced(String hint) {
+    private Optional<FormulaPart> misplaced(String usual) {
+        String hint = FormulaHints.of(here().text()).orElse(usual);
         return troubles.refuse(Code.BAD_VALUE, place, "the formula breaks off before "
                 + (here().kind() == FormulaText.Kind.END ? "its end" : Shown.quoted(here().text())), hint);
     }

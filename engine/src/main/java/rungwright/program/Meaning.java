@@ -14,7 +14,7 @@ final class Meaning {
 
     static String of(Outline outline) {
         Stream<String> head = Stream.of("program " + outline.name(), "version " + outline.version(),
-                sorted(outline.facts()), measures(outline), sorted(outline.workedOut()));
+                sorted(outline.facts()), measures(outline), workedOut(outline));
         Stream<String> lists = Stream.of("stop " + rules(outline.stop().rules()),
                 "every stage " + rules(outline.everyStage().rules()),
                 "break " + outline.afterABreak().map(list -> rules(list.rules())).orElse("none"),
@@ -30,12 +30,17 @@ final class Meaning {
                         measure.ifNotLogged())).toList());
     }
 
+    private static String workedOut(Outline outline) {
+        return sorted(outline.workedOut().stream().map(measure -> List.of(measure.name(),
+                measure.formula().fold(new FormulaMeaning()), measure.take(), measure.unit())).toList());
+    }
+
     private static String sorted(List<?> things) {
         return things.stream().map(String::valueOf).sorted().collect(Collectors.joining("; "));
     }
 
     private static String rules(List<Rule> rules) {
-        return rules.stream().map(Meaning::rule).collect(Collectors.joining("; "));
+        return rules.stream().map(Meaning::rule).sorted().collect(Collectors.joining("; "));
     }
 
     /** One rule: what it covers and where it leads, without its place in the text. */
@@ -43,8 +48,8 @@ final class Meaning {
         String covers = rule.when().otherwise() ? "otherwise"
                 : rule.when().anyOf().stream().map(Meaning::allOf).sorted()
                         .collect(Collectors.joining(" or "));
-        return String.join(" ", rule.label(), covers, rule.repeat().toString(), rule.to().toString(),
-                rule.atTheEnd().toString());
+        return String.join(" ", rule.label(), covers, rule.repeat().toString(),
+                TargetMeaning.of(rule.to()), rule.atTheEnd().map(TargetMeaning::of).orElse("no end"));
     }
 
     private static String allOf(List<Criterion> criteria) {
@@ -53,11 +58,7 @@ final class Meaning {
     }
 
     private static String demands(List<List<Demand>> anyOf) {
-        return anyOf.stream().map(all -> all.stream().map(Meaning::demand).sorted().toList().toString())
+        return anyOf.stream().map(all -> all.stream().map(DemandMeaning::of).sorted().toList().toString())
                 .sorted().toList().toString();
-    }
-
-    private static String demand(Demand demand) {
-        return demand.axis().toString() + demand.interval();
     }
 }

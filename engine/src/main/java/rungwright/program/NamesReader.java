@@ -76,7 +76,13 @@ final class NamesReader {
     }
 
     private void assessment(MeasureSpec spec, NameChecks space) {
-        boolean free = space.isNew(spec.name());
+        boolean isNew = space.isNew(spec.name());
+        boolean free = isNew && names.fact(Tidy.of(spec.name())).isEmpty();
+        if (isNew && !free) {
+            troubles.add(Code.DUPLICATE_NAME, spec.name().place(), "an assessment and a fact are both named "
+                    + Shown.quoted(spec.name().value()) + ", and place rules see both",
+                    "choose another name for one of them");
+        }
         Optional<Measure> measure = new MeasureReader(troubles).read(spec).filter(read -> free);
         if (measure.filter(Measure::bySet).isPresent()) {
             troubles.add(Code.BAD_VALUE, spec.each().orElse(spec.name()).place(), "the assessment "

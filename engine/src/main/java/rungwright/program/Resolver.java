@@ -43,6 +43,7 @@ public final class Resolver {
         spec.measures().stream().map(missing::finding).flatMap(Optional::stream).forEach(troubles::add);
         Axes axes = Axes.of(drafts.wants());
         drafts.impossible(axes).forEach(troubles::add);
+        new UnusedMeasures(spec, vocabulary).findings().forEach(troubles::add);
         List<Stage> stages = stages(ladders, drafts, axes, vocabulary);
         List<Finding> findings = troubles.sorted();
         boolean whole = spec.whole() && findings.stream().noneMatch(Finding::isError);

@@ -74,16 +74,25 @@ final class SpotReader {
         if (ask.how() != Comparison.BETWEEN) {
             return false;
         }
-        Optional<Ratio> least = number(ask.values().get(0));
-        Optional<Ratio> most = number(ask.values().get(1));
-        return least.isPresent() && most.isPresent() && least.get().compareTo(most.get()) > 0;
+        String least = ask.values().get(0);
+        String most = ask.values().get(1);
+        Optional<ShareText> leastShare = share(least);
+        Optional<ShareText> mostShare = share(most);
+        if (leastShare.isPresent() || mostShare.isPresent()) {
+            return leastShare.isPresent() && mostShare.isPresent()
+                    && leastShare.get().fact().equals(mostShare.get().fact())
+                    && leastShare.get().factor().compareTo(mostShare.get().factor()) > 0;
+        }
+        return number(least).compareTo(number(most)) > 0;
     }
 
-    /** A value as a number, as far as two of them can be compared before a trainee is known. */
-    private Optional<Ratio> number(String value) {
-        Gauge gauge = subject.gauge(subject.take());
-        return ShareText.read(value).isPresent() && gauge.words().isEmpty() ? Optional.empty()
-                : gauge.read(value, place, new Troubles());
+    private Optional<ShareText> share(String value) {
+        return subject.gauge(subject.take()).words().isEmpty() ? ShareText.read(value) : Optional.empty();
+    }
+
+    /** A value that has been read before. */
+    private Ratio number(String value) {
+        return subject.gauge(subject.take()).read(value, place, new Troubles()).orElseThrow();
     }
 
     private Optional<List<List<Reach>>> backwards(Ask ask) {

@@ -1,6 +1,5 @@
 package rungwright.region;
 
-import java.util.List;
 import java.util.function.Function;
 import rungwright.measure.Calculus;
 import rungwright.measure.Formula;
@@ -40,13 +39,9 @@ record Terms(Function<Quantity, Leaf> leaves) implements Calculus<Term> {
 
     @Override
     public Term guarded(Term inner, Formula.Guarded whole) {
-        int[] earlier = earlier(whole.inner()).stream()
+        int[] earlier = whole.needs().stream()
                 .flatMap(part -> leaves.apply(part).slopes().keySet().stream())
                 .mapToInt(Integer::intValue).toArray();
         return inner.guarded(earlier, whole.ifNone());
-    }
-
-    private static List<Quantity> earlier(Formula formula) {
-        return formula.parts().stream().filter(part -> part instanceof Quantity.Previous).toList();
     }
 }
