@@ -44,7 +44,7 @@ final class ConditionReader {
         boxesOfAll += tooMany ? 0 : boxes;
         if (tooMany) {
             troubles.add(Code.TOO_LARGE, spec.place(),
-                    "the lists of this `when` make more combinations than 10,000 in a rule or 50,000 in a spec",
+                    "the lists in `when` make over 10,000 combinations in a rule or 50,000 in a spec",
                     "ask for ranges, or split the rule");
         }
         boolean whole = spec.whole() && anyOf.size() == spec.anyOf().size() && !tooMany;
