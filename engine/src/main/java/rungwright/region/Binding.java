@@ -2,6 +2,7 @@ package rungwright.region;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.IntSupplier;
 
 /** How the interval of a cell along one axis reaches the unknowns and windows of a knot. */
 @FunctionalInterface
@@ -18,10 +19,10 @@ interface Binding {
     }
 
     /** The interval is one of classes, and so a window of a number. */
-    static Binding to(int window, Cuts cuts) {
+    static Binding to(IntSupplier window, Cuts cuts) {
         // Only looked up, so its order does not matter.
         Map<Interval, Window> known = new HashMap<>();
-        return (interval, domains, windows) ->
-                windows[window] = known.computeIfAbsent(interval, classes -> Window.of(cuts, classes));
+        return (interval, domains, windows) -> windows[window.getAsInt()] =
+                known.computeIfAbsent(interval, classes -> Window.of(cuts, classes));
     }
 }

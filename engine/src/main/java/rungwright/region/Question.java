@@ -12,10 +12,8 @@ import rungwright.measure.Measure;
  * @param bindings one an axis of the knot, in its order
  * @param start what the unknowns can be before a cell says anything
  * @param blank the measures that are logged in no set
- * @param certain false where some axis cannot be decided, which counts as too much for any budget
  */
-record Question(Ties ties, List<Binding> bindings, Domains start, List<Measure> blank,
-        boolean certain) {
+record Question(Ties ties, List<Binding> bindings, Domains start, List<Measure> blank) {
     Question {
         bindings = List.copyOf(bindings);
         blank = List.copyOf(blank);
@@ -23,12 +21,9 @@ record Question(Ties ties, List<Binding> bindings, Domains start, List<Measure> 
 
     /** Asks it of a cell, given by its interval along each axis of the knot. */
     Optional<Found> ask(List<Interval> cell, int sets, Budget budget) {
-        if (!certain) {
-            budget.pay(Long.MAX_VALUE);
-        }
         Domains domains = start.copy();
         domains.set(Unknowns.SETS, sets, sets);
-        Window[] windows = new Window[ties.windows()];
+        Window[] windows = new Window[ties.steadies().size() + cell.size()];
         Arrays.fill(windows, Window.ALL);
         for (int axis = 0; axis < cell.size(); axis++) {
             bindings.get(axis).bind(cell.get(axis), domains, windows);

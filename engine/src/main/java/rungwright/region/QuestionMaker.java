@@ -3,6 +3,7 @@ package rungwright.region;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
@@ -15,11 +16,12 @@ final class QuestionMaker {
     private final Unknowns unknowns = new Unknowns();
     private final List<Steady> steadies = new ArrayList<>();
     private final List<Binding> bindings = new ArrayList<>();
-    private boolean certain = true;
+    private final SetTableMaker rows;
 
     private QuestionMaker(List<Axis> axes, Set<Measure> blank) {
         this.axes = axes;
         this.blank = blank;
+        this.rows = new SetTableMaker(axes, blank, unknowns);
     }
 
     static Question of(List<Axis> axes, Set<Measure> blank) {
@@ -29,10 +31,11 @@ final class QuestionMaker {
     private Question question() {
         axes.forEach(axis -> bindings.add(axis.quantity().match(new Binder(axis))));
         List<SetTakes> lists = lists();
+        Optional<SetTable> table = rows.table(lists, steadies.size());
         Domains start = unknowns.all();
         lists.stream().filter(list -> blank.contains(list.measure())).forEach(list -> setBlank(list, start));
-        Ties ties = new Ties(unknowns, steadies, lists);
-        return new Question(ties, bindings, start, List.copyOf(blank), certain);
+        Ties ties = new Ties(unknowns, steadies, lists, table);
+        return new Question(ties, bindings, start, List.copyOf(blank));
     }
 
     private List<SetTakes> lists() {
@@ -68,7 +71,13 @@ final class QuestionMaker {
 
     private Binding window(Axis axis, Steady steady) {
         steadies.add(steady);
-        return Binding.to(steadies.size() - 1, Spots.cuts(axis));
+        int place = steadies.size() - 1;
+        return Binding.to(() -> place, Spots.cuts(axis));
+    }
+
+    // How many numbers there are before the windows of rows is known only when all axes are bound.
+    private Binding rowWindow(Axis axis, int place) {
+        return Binding.to(() -> place + steadies.size(), Spots.cuts(axis));
     }
 
     private final class Binder implements Quantity.Cases<Binding> {
@@ -93,6 +102,9 @@ final class QuestionMaker {
 
         @Override
         public Binding taken(Quantity.Taken quantity) {
+            if (rows.takes(quantity)) {
+                return rowWindow(axis, rows.window(quantity));
+            }
             return quantity.take() == Take.TOTAL ? window(axis, Steady.of(leaf(quantity))) : direct(quantity);
         }
 
@@ -125,10 +137,9 @@ final class QuestionMaker {
         @Override
         public Binding workedTaken(Quantity.WorkedTaken quantity) {
             SetFormula formula = SetFormula.of(quantity.measure().formula(), blank, unknowns);
-            return formula.reduced(quantity.take()).map(steady -> window(axis, steady)).orElseGet(() -> {
-                certain = false;
-                return (interval, domains, windows) -> { };
-            });
+            return rows.takes(formula, quantity.take())
+                    ? rowWindow(axis, rows.window(formula, quantity.take()))
+                    : window(axis, formula.reduced(quantity.take()).orElseThrow());
         }
     }
 }

@@ -27,8 +27,17 @@ final class Search {
         return look(start.copy(), new boolean[ties.steadies().size()]);
     }
 
+    /** What narrowing leaves, or nothing where it leaves nothing. */
+    Optional<Domains> narrowed(Domains start) {
+        Domains domains = start.copy();
+        return narrow(domains, new boolean[ties.steadies().size()]) ? Optional.of(domains) : Optional.empty();
+    }
+
     private Optional<Found> look(Domains domains, boolean[] settled) {
         if (!narrow(domains, settled)) {
+            return Optional.empty();
+        }
+        if (!ties.isHopeful(domains, windows, budget)) {
             return Optional.empty();
         }
         int split = Choice.of(ties, settled, domains);

@@ -3,6 +3,7 @@ package rungwright.region;
 import java.util.List;
 import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
+import rungwright.measure.Ratio;
 import rungwright.measure.Take;
 
 /**
@@ -47,6 +48,23 @@ final class SetTakes {
 
     boolean hasTotal() {
         return readings >= 0;
+    }
+
+    /** The unknowns that make up the total, if there are any. */
+    List<Integer> totalUnknowns() {
+        return hasTotal() ? List.of(readings, steps) : List.of();
+    }
+
+    /** Whether there is a total and its unknowns are settled. */
+    boolean isTotalSettled(Domains domains) {
+        return hasTotal() && domains.isFixed(readings) && domains.isFixed(steps);
+    }
+
+    /** The total in base units, once its unknowns are settled. */
+    Ratio total(Domains domains) {
+        Ratio least = measure.values().base(0);
+        Ratio step = measure.values().count() == 1 ? Ratio.ZERO : measure.values().base(1).minus(least);
+        return least.times(domains.low(readings)).plus(step.times(domains.low(steps)));
     }
 
     /**

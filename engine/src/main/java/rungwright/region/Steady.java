@@ -3,6 +3,7 @@ package rungwright.region;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import rungwright.measure.Formula;
 import rungwright.measure.Quantity;
@@ -59,6 +60,11 @@ final class Steady {
         return new Steady(times.times(formula.fold(new Terms(leaves))), slopes);
     }
 
+    /** So many times the number; {@code factor} is above zero. */
+    Steady times(Ratio factor) {
+        return new Steady(term.times(Term.constant(factor)), slopes());
+    }
+
     /** The sum of numbers. */
     static Steady sum(List<Steady> all) {
         Map<Integer, Slope> slopes = new LinkedHashMap<>();
@@ -102,6 +108,15 @@ final class Steady {
         return term.exactly(values);
     }
 
+    /** The greatest number that is left, or the least; nothing where that is not known from the ends. */
+    Optional<Ratio> end(Domains domains, boolean greatest) {
+        if (hasUnsteady(domains)) {
+            return Optional.empty();
+        }
+        goTo(domains, greatest);
+        return Optional.of(term.exactly(values));
+    }
+
     /** Where that number lies: -1 under the window, 0 inside, 1 above. */
     int side(Domains domains, Window window) {
         load(domains);
@@ -131,10 +146,8 @@ final class Steady {
         if (window.isAll()) {
             return Outcome.SETTLED;
         }
-        for (int i = 0; i < unknowns.length; i++) {
-            if (isUnsteady(i) && !domains.isFixed(unknowns[i])) {
-                return Outcome.OPEN;
-            }
+        if (hasUnsteady(domains)) {
+            return Outcome.OPEN;
         }
         goTo(domains, true);
         int greatest = side(window);
@@ -148,6 +161,15 @@ final class Steady {
         }
         return (least == 0 || cut(domains, window, true)) && (greatest == 0 || cut(domains, window, false))
                 ? Outcome.OPEN : Outcome.FAILED;
+    }
+
+    private boolean hasUnsteady(Domains domains) {
+        for (int i = 0; i < unknowns.length; i++) {
+            if (isUnsteady(i) && !domains.isFixed(unknowns[i])) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Loads the values that give the greatest number, or the least. */

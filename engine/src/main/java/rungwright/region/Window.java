@@ -23,6 +23,17 @@ final class Window {
         return new Window(low, high);
     }
 
+    /** One number. */
+    static Window at(Ratio number) {
+        return new Window(Optional.of(Edge.below(number)), Optional.of(Edge.above(number)));
+    }
+
+    /** The positions from {@code low} to {@code high} of {@code count}; an end of the grid is no edge. */
+    static Window positions(long low, long high, long count) {
+        return new Window(low <= 0 ? Optional.empty() : Optional.of(Edge.below(Ratio.of(low))),
+                high >= count - 1 ? Optional.empty() : Optional.of(Edge.above(Ratio.of(high))));
+    }
+
     /** The numbers in these classes of a cut number line. */
     static Window of(Cuts cuts, Interval classes) {
         Optional<Edge> low = classes.first() == 0
@@ -55,11 +66,6 @@ final class Window {
     /** Whether every number is inside. */
     boolean isAll() {
         return low.isEmpty() && high.isEmpty();
-    }
-
-    /** These numbers and no others than those up to the high edge of {@code other}. */
-    Window upTo(Window other) {
-        return new Window(low, other.high);
     }
 
     /** Whether no number can be inside. */
@@ -109,6 +115,16 @@ final class Window {
             return -1;
         }
         return high.isPresent() && high.get().isUnder(number) ? 1 : 0;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Window window && low.equals(window.low) && high.equals(window.high);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * low.hashCode() + high.hashCode();
     }
 
     @Override

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import rungwright.measure.BuiltIn;
 import rungwright.measure.Quantity;
@@ -19,26 +21,35 @@ class SpaceParityTest {
 
     @Test
     void takesOfOneMeasureBelongToOneList() {
-        for (int seed = 0; seed < 60; seed++) {
-            agrees(seed, 1, 0, 0);
-        }
+        agree(0, 60, seed -> agrees(seed, 1, 0, 0));
     }
 
     @Test
     void measuresWorkedOutForTheSessionShareTheirParts() {
-        for (int seed = 1000; seed < 1100; seed++) {
-            agrees(seed, 0, 1 + seed % 3, 0);
-        }
+        agree(1000, 100, seed -> agrees(seed, 0, 1 + seed % 3, 0));
     }
 
     @Test
     void measuresWorkedOutForTheSessionReadTakes() {
-        for (int seed = 2000; seed < 2100; seed++) {
-            agrees(seed, 1, 1 + seed % 2, 0);
-        }
+        agree(2000, 25, seed -> agrees(seed, 1, 1 + seed % 2, 0));
     }
 
-    static void agrees(int seed, int setMeasures, int worked, int workedBySet) {
+    @Test
+    void measuresWorkedOutSetBySetFromOneMeasure() {
+        agree(3000, 25, seed -> agrees(seed, 1, seed % 2, 1 + seed % 2));
+    }
+
+    @Test
+    void measuresWorkedOutSetBySetFromTwoMeasures() {
+        agree(4000, 15, seed -> agrees(seed, 2, seed % 2, 1 + seed % 3));
+    }
+
+    /** Tries so many worlds, or that times the system property {@code rungwright.worlds}. */
+    private static void agree(int from, int worlds, IntConsumer world) {
+        IntStream.range(from, from + worlds * Integer.getInteger("rungwright.worlds", 1)).forEach(world);
+    }
+
+    private static void agrees(int seed, int setMeasures, int worked, int workedBySet) {
         Random random = new Random(seed);
         List<Axis> axes = new RandomSpaces(random).axes(setMeasures, worked, workedBySet);
         Space space = Space.of(axes, Moment.SESSION, Budget.of(100_000_000));
@@ -46,7 +57,7 @@ class SpaceParityTest {
         for (int i = 0; i < CELLS; i++) {
             Box cell = cell(axes, random);
             boolean real = points.stream().anyMatch(point -> contains(cell, point));
-            assertEquals(real, space.holds(cell), () -> seed + ": " + cell + " of " + axes);
+            assertEquals(real, space.holds(cell), () -> "seed " + seed + ": " + cell);
             assertTrue(space.finished(), () -> "the budget is spent for seed " + seed);
             samples(space, cell, cell(axes, random), real, seed);
         }
