@@ -66,15 +66,28 @@ final class GapCheck {
     private Finding finding(Gap gap, Box part) {
         BoxWords words = new BoxWords(ground.space().axes(), part);
         Finding finding = Finding.of(Code.GAP, place,
-                "no rule " + where + " says what happens at " + words.words(gap.box())).withHint(hint(words,
-                gap.box()));
+                "no rule " + where + " says what happens at " + words.words(gap.box()))
+                .withHint(hint(words, loosened(gap.box(), part)));
+        return new Witnesses(ground.space()).near(gap.core(), rules(), stage, Optional.empty())
+                .map(ground::asRead).map(finding::withWitness).orElse(finding);
+    }
+
+    /** The box without what only the lists that outrank this one make it mention. */
+    private Box loosened(Box box, Box part) {
+        Box loose = box;
+        for (int axis = 0; axis < box.axes(); axis++) {
+            Box wider = loose.with(axis, part.along(axis));
+            loose = rules().stream().noneMatch(wider::meets) ? wider : loose;
+        }
+        return loose;
+    }
+
+    private List<Box> rules() {
         List<Box> rules = new ArrayList<>();
         for (int rule = 0; rule < ground.rules().size(); rule++) {
             rules.addAll(ground.boxes(rule));
         }
-        return new Witnesses(ground.space()).near(gap.core(), rules, stage, Optional.empty())
-                .map(finding::withWitness)
-                .orElse(finding);
+        return rules;
     }
 
     private String hint(BoxWords words, Box box) {

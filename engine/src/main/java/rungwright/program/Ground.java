@@ -3,6 +3,8 @@ package rungwright.program;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import rungwright.finding.Witness;
 import rungwright.measure.BuiltIn;
 import rungwright.region.Axis;
 import rungwright.region.Box;
@@ -26,14 +28,18 @@ final class Ground {
     private final List<Box> above;
     private final List<Rule> rules;
     private final List<List<Box>> boxes;
+    private final Set<String> unread;
 
-    Ground(Space space, Box whole, Budget budget, List<Box> above, List<Rule> rules) {
+    /** {@code unread} are the names of facts that ladders alone hang on. */
+    Ground(Space space, Box whole, Budget budget, List<Box> above, List<Rule> rules, Set<String> unread) {
+        this.unread = Set.copyOf(unread);
         this.space = space;
         this.whole = whole;
         this.budget = budget;
         this.above = List.copyOf(above);
         this.rules = List.copyOf(rules);
-        this.boxes = rules.stream().map(rule -> Boxes.of(rule.when(), space.axes())).toList();
+        this.boxes = rules.stream().map(rule -> rule.when().whole() ? Boxes.of(rule.when(), space.axes())
+                : List.<Box>of()).toList();
     }
 
     Space space() {
@@ -63,7 +69,7 @@ final class Ground {
         return rules;
     }
 
-    /** The boxes of a rule; none for {@code otherwise}. */
+    /** The boxes of a rule; none for {@code otherwise}, or where a part of it could not be read. */
     List<Box> boxes(int rule) {
         return boxes.get(rule);
     }
@@ -73,6 +79,12 @@ final class Ground {
         List<Box> all = new ArrayList<>(above);
         boxes.forEach(all::addAll);
         return all;
+    }
+
+    /** The witness without facts that no rule reads. */
+    Witness asRead(Witness witness) {
+        return new Witness(witness.stage(), witness.rung(),
+                witness.readings().stream().filter(reading -> !unread.contains(reading.name())).toList());
     }
 
     /** Whether a rule here is {@code otherwise}, so that nothing is left open. */

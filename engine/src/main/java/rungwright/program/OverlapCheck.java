@@ -65,6 +65,7 @@ final class OverlapCheck {
         Box common = ground.above().isEmpty() ? overlap.common()
                 : ground.free(overlap.common(), ground.above()).orElse(overlap.common());
         return new Witnesses(ground.space()).near(common, List.of(common), stage, Optional.empty())
+                .map(ground::asRead)
                 .map(finding::withWitness).orElse(finding);
     }
 

@@ -3,6 +3,7 @@ package rungwright.program;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungwright.finding.Code;
 import rungwright.finding.Finding;
 import rungwright.finding.Place;
@@ -51,10 +52,21 @@ final class Promise {
             targets.atTheStart();
         }
         findings.addAll(targets.findings());
-        if (outline.whole() && !outline.stages().isEmpty()) {
+        if (isWhole(situations)) {
             findings.addAll(ReachCheck.findings(outline, situations, boxes));
             findings.addAll(SeeSawCheck.findings(outline, situations, boxes));
         }
+    }
+
+    /** Whether all that decides could be read, so that something can be said of whole journeys. */
+    private boolean isWhole(List<Situation> situations) {
+        Stream<RuleList> lists = Stream.concat(Stream.of(outline.stop(), outline.everyStage()),
+                Stream.concat(outline.afterABreak().stream(), outline.placement().stream()));
+        return outline.whole() && !situations.isEmpty() && outline.stages().stream().allMatch(Stage::whole)
+                && situations.stream().flatMap(situation -> situation.grounds().stream())
+                .allMatch(Ground::isWhole)
+                && lists.allMatch(list -> list.whole()
+                        && list.rules().stream().allMatch(rule -> rule.when().whole()));
     }
 
     private void proveStage(Situation situation, Stage stage, TargetCheck targets) {

@@ -109,7 +109,7 @@ final class SeeSawCheck {
                 .filter(rule -> rule != up && rule != down && Boxes.axes(List.of(rule)).stream()
                 .noneMatch(SeeSawCheck::isCounted))
                 .flatMap(rule -> Boxes.of(rule.when(), space.axes()).stream()).toList();
-        Ground ground = new Ground(space, space.whole(), budget, above, List.of(up, down));
+        Ground ground = new Ground(space, space.whole(), budget, above, List.of(up, down), Set.of());
         for (Box first : ground.boxes(0)) {
             for (Box second : ground.boxes(1)) {
                 Optional<Box> common = first.intersect(second).flatMap(both -> ground.free(both, above));

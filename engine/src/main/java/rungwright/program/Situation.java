@@ -3,6 +3,8 @@ package rungwright.program;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwright.region.Axis;
 import rungwright.region.Box;
@@ -34,7 +36,8 @@ record Situation(Outline outline, Optional<Stage> stage, Space space, List<Box> 
     static Ground alone(Outline outline, RuleList list, Moment moment, Budget budget) {
         List<Axis> axes = withFacts(Boxes.axes(list.rules()), outline);
         Space space = Space.of(axes, moment, budget);
-        return new Ground(space, space.whole(), budget, List.of(), list.rules());
+        return new Ground(space, space.whole(), budget, List.of(), list.rules(),
+                unread(list.rules(), outline));
     }
 
     private static Situation of(Outline outline, Optional<Stage> stage, List<Rule> own, Budget budget) {
@@ -43,9 +46,10 @@ record Situation(Outline outline, Optional<Stage> stage, Space space, List<Box> 
                 .toList();
         Space space = Space.of(withFacts(Boxes.axes(all), outline), Moment.SESSION, budget);
         Box whole = space.whole();
-        Ground stop = new Ground(space, whole, budget, List.of(), outline.stop().rules());
-        Ground every = new Ground(space, whole, budget, stop.covered(), outline.everyStage().rules());
-        Ground below = new Ground(space, whole, budget, every.covered(), own);
+        Set<String> unread = unread(all, outline);
+        Ground stop = new Ground(space, whole, budget, List.of(), outline.stop().rules(), unread);
+        Ground every = new Ground(space, whole, budget, stop.covered(), outline.everyStage().rules(), unread);
+        Ground below = new Ground(space, whole, budget, every.covered(), own, unread);
         List<Box> parts = stage.flatMap(one -> Absence.ofLadder(one.ladder()))
                 .map(absence -> without(whole, space.axes(), absence)).orElse(List.of(whole));
         return new Situation(outline, stage, space, parts, stop, every, below);
@@ -80,6 +84,13 @@ record Situation(Outline outline, Optional<Stage> stage, Space space, List<Box> 
             left = left.stream().flatMap(part -> part.minus(missing).stream()).toList();
         }
         return left;
+    }
+
+    /** The names of facts that the rules do not read, though a ladder hangs on them. */
+    private static Set<String> unread(List<Rule> rules, Outline outline) {
+        List<Axis> read = FactAxes.of(rules);
+        return FactAxes.ofLadders(outline).stream().filter(axis -> !read.contains(axis))
+                .map(axis -> axis.quantity().name()).collect(Collectors.toSet());
     }
 
     private static List<Axis> withFacts(List<Axis> axes, Outline outline) {
