@@ -50,6 +50,12 @@ final class FormulaNames implements Operands {
     }
 
     @Override
+    public void use(String name) {
+        boolean earlier = !measures.isName(name) && name.startsWith(PREVIOUS);
+        names.use(earlier ? name.substring(PREVIOUS.length()) : name, RuleKind.HOLD);
+    }
+
+    @Override
     public Optional<FormulaPart> part(String name, Place place) {
         if (BuiltIn.read(name).isPresent()) {
             return troubles.refuse(Code.BAD_VALUE, place, Shown.quoted(name)
@@ -59,7 +65,6 @@ final class FormulaNames implements Operands {
         if (!measures.isName(name) && name.startsWith(PREVIOUS)) {
             return earlier(name.substring(PREVIOUS.length()), place);
         }
-        names.use(name, RuleKind.HOLD);
         Optional<Subject> subject = names.subject(name, RuleKind.HOLD);
         if (subject.flatMap(Subject::logged).isPresent()) {
             return logged(subject.get().logged().get(), place);
@@ -103,7 +108,6 @@ final class FormulaNames implements Operands {
 
     private Optional<FormulaPart> earlier(String name, Place place) {
         previous = true;
-        names.use(name, RuleKind.HOLD);
         Optional<Measure> measure = names.subject(name, RuleKind.HOLD).flatMap(Subject::logged);
         if (measure.isEmpty()) {
             return names.isLost(name, RuleKind.HOLD) && !measures.isWorkedOut(name) ? Optional.empty()

@@ -35,9 +35,28 @@ final class FormulaParser {
         if (tokens.size() > 2 * MOST_PARTS) {
             return parser.tooLarge();
         }
+        if (!parser.allKnown()) {
+            return Optional.empty();
+        }
         Optional<FormulaPart> whole = parser.sum();
         return whole.isPresent() && parser.here().kind() != FormulaText.Kind.END
                 ? parser.misplaced("write `+`, `-`, `*` or `/` between two parts") : whole;
+    }
+
+    /** Notes the names and reports the words that are none; words after a number are no name but a unit. */
+    private boolean allKnown() {
+        boolean known = true;
+        for (int i = 0; i < tokens.size(); i++) {
+            FormulaText.Token token = tokens.get(i);
+            boolean unit = i > 0 && tokens.get(i - 1).kind() == FormulaText.Kind.NUMBER;
+            if (token.kind() == FormulaText.Kind.NAME) {
+                operands.use(token.text());
+            } else if (token.kind() == FormulaText.Kind.WORDS && token.isWord() && !unit) {
+                operands.unknown(token.text(), place);
+                known = false;
+            }
+        }
+        return known;
     }
 
     private Optional<FormulaPart> sum() {
@@ -110,11 +129,7 @@ final class FormulaParser {
         return switch (token.kind()) {
             case NUMBER -> number(token.text());
             case NAME -> operands.part(token.text(), place);
-            case WORDS -> {
-                operands.unknown(token.text(), place);
-                yield Optional.empty();
-            }
-            case SIGN, END -> {
+            case WORDS, SIGN, END -> {
                 at--;
                 yield misplaced("write a name or a number there");
             }

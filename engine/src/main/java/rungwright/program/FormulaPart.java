@@ -56,16 +56,12 @@ record FormulaPart(Formula formula, Optional<Polynomial> multiplied, FirstUnits 
     /** The quotient; the divisor is never zero. */
     FormulaPart over(FormulaPart other) {
         return with(other, Formula.Quotient::new,
-                multiplied.flatMap(left -> other.inverse().multiplied.flatMap(left::times)));
+                multiplied.flatMap(left -> other.inverse().flatMap(left::times)));
     }
 
-    /** One over the part, a name by itself unless it is a number. */
-    private FormulaPart inverse() {
-        Formula one = new Formula.Constant(Ratio.ONE, Dimension.NUMBER);
-        Formula inverse = new Formula.Quotient(one, formula);
-        return new FormulaPart(inverse, Optional.of(multiplied.flatMap(Polynomial::number)
-                .map(number -> Polynomial.of(Ratio.ONE.over(number))).orElse(Polynomial.of(inverse))), units,
-                size);
+    /** One over the part; what is no single product counts as a name that divides. */
+    private Optional<Polynomial> inverse() {
+        return multiplied.flatMap(Polynomial::inverse).or(() -> Polynomial.of(formula).inverse());
     }
 
     /** The part with the value that it takes while an earlier reading is not there. */

@@ -43,6 +43,11 @@ final class FormulaText {
 
     /** One piece. */
     record Token(Kind kind, String text) {
+        /** Whether it begins with a letter, as a name does. */
+        boolean isWord() {
+            return Character.isLetter(text.codePointAt(0));
+        }
+
         /** Whether it is this sign. */
         boolean is(String sign) {
             return kind == Kind.SIGN && text.equals(sign);

@@ -14,6 +14,9 @@ interface Operands {
      */
     Optional<FormulaPart> part(String name, Place place);
 
+    /** Notes that a name stands in the formula, whatever comes of it. */
+    void use(String name);
+
     /** Says that some words are no name. */
     void unknown(String words, Place place);
 }

@@ -12,9 +12,10 @@ import rungwright.measure.Ratio;
  * that stands in it twice may so cancel out: {@code load + body mass - 1.5 * body mass} is {@code load - 0.5
  * * body mass}.
  *
- * <p>What is not a sum or product (one over a divisor, a formula with {@code if none}) counts as a name.
+ * <p>What cannot be multiplied out (a sum that divides, a formula with {@code if none}) counts as a name.
  *
- * @param factors the factor of each product; a product is how often each name stands in it
+ * @param factors the factor of each product; a product is how often each name stands in it, below 0 where it
+ * divides
  */
 record Polynomial(Map<Map<Formula, Integer>, Ratio> factors) {
     private static final int MOST_PRODUCTS = 200;
@@ -45,6 +46,7 @@ record Polynomial(Map<Map<Formula, Integer>, Ratio> factors) {
         factors.forEach((left, one) -> other.factors.forEach((right, two) -> {
             Map<Formula, Integer> both = new LinkedHashMap<>(left);
             right.forEach((name, times) -> both.merge(name, times, Integer::sum));
+            both.values().removeIf(times -> times == 0);
             add(products, both, one.times(two));
         }));
         return of(products);
@@ -64,12 +66,15 @@ record Polynomial(Map<Map<Formula, Integer>, Ratio> factors) {
         }
     }
 
-    /** The number that it is, where it has no name. */
-    Optional<Ratio> number() {
-        if (factors.isEmpty()) {
-            return Optional.of(Ratio.ZERO);
+    /** One over it, where it is one product; it is never zero. */
+    Optional<Polynomial> inverse() {
+        if (factors.size() != 1) {
+            return Optional.empty();
         }
-        return factors.size() == 1 ? Optional.ofNullable(factors.get(Map.of())) : Optional.empty();
+        Map.Entry<Map<Formula, Integer>, Ratio> only = factors.entrySet().iterator().next();
+        Map<Formula, Integer> turned = new LinkedHashMap<>();
+        only.getKey().forEach((name, times) -> turned.put(name, -times));
+        return Optional.of(new Polynomial(Map.of(turned, Ratio.ONE.over(only.getValue()))));
     }
 
     /** As a formula that counts what {@code dimension} says. */
@@ -83,21 +88,27 @@ record Polynomial(Map<Map<Formula, Integer>, Ratio> factors) {
     }
 
     private static Formula product(Map<Formula, Integer> names, Ratio factor, Dimension dimension) {
-        Dimension rest = dimension;
+        Optional<Formula> above = powers(names, 1);
+        Optional<Formula> below = powers(names, -1);
+        Dimension rest = below.map(Formula::dimension).map(dimension::times).orElse(dimension);
+        Dimension own = above.map(Formula::dimension).map(rest::over).orElse(rest);
+        boolean bare = factor.equals(Ratio.ONE) && own.equals(Dimension.NUMBER) && above.isPresent();
+        Formula number = new Formula.Constant(factor, own);
+        Formula top = bare ? above.get() : above.<Formula>map(name -> new Formula.Product(number, name))
+                .orElse(number);
+        return below.<Formula>map(name -> new Formula.Quotient(top, name)).orElse(top);
+    }
+
+    /** The product of the names that multiply (sign 1) or divide (sign -1). */
+    private static Optional<Formula> powers(Map<Formula, Integer> names, int sign) {
+        Optional<Formula> product = Optional.empty();
         for (Map.Entry<Formula, Integer> name : names.entrySet()) {
-            for (int i = 0; i < name.getValue(); i++) {
-                rest = rest.over(name.getKey().dimension());
-            }
-        }
-        boolean bare = factor.equals(Ratio.ONE) && rest.equals(Dimension.NUMBER) && !names.isEmpty();
-        Optional<Formula> product = bare ? Optional.empty() : Optional.of(new Formula.Constant(factor, rest));
-        for (Map.Entry<Formula, Integer> name : names.entrySet()) {
-            for (int i = 0; i < name.getValue(); i++) {
+            for (int i = 0; i < sign * name.getValue(); i++) {
                 Formula next = name.getKey();
                 product = Optional.of(product.<Formula>map(left -> new Formula.Product(left, next))
                         .orElse(next));
             }
         }
-        return product.orElseThrow();
+        return product;
     }
 }

@@ -50,7 +50,7 @@ final class RunReader {
     }
 
     private Optional<Ladder> toAmount(Amount start, Amount step, Amount end, Place place) {
-        return SharedUnit.of(List.of(end, start, step), place, troubles).flatMap(unit -> {
+        return SharedUnit.of(List.of(start, end, step), place, troubles).flatMap(unit -> {
             Ratio from = SharedUnit.in(unit, start);
             Ratio last = SharedUnit.in(unit, end);
             if (last.compareTo(from) < 0) {

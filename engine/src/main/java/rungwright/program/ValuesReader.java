@@ -77,7 +77,7 @@ final class ValuesReader {
         if (least.isEmpty() || most.isEmpty() || step.isEmpty()) {
             return Optional.empty();
         }
-        return SharedUnit.of(Stream.of(most, least, step).map(Optional::get).toList(), place, troubles)
+        return SharedUnit.of(Stream.of(least, most, step).map(Optional::get).toList(), place, troubles)
                 .flatMap(unit -> scale(SharedUnit.in(unit, least.get()), SharedUnit.in(unit, most.get()),
                         SharedUnit.in(unit, step.get()), unit, place));
     }
