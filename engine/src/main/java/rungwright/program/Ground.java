@@ -60,6 +60,11 @@ final class Ground {
         return budget;
     }
 
+    /** Whether the budget is spent, so that nothing may be concluded from what was not found. */
+    boolean isSpent() {
+        return budget.isSpent();
+    }
+
     /** The boxes of the lists that outrank this one. */
     List<Box> above() {
         return above;

@@ -37,7 +37,8 @@ final class NeverCheck {
     static List<Finding> neverFires(List<Ground> grounds, List<List<Box>> parts) {
         List<Finding> findings = new ArrayList<>();
         for (int rule = 0; rule < grounds.get(0).rules().size(); rule++) {
-            if (grounds.get(0).rules().get(rule).when().whole() && !firesAnywhere(grounds, parts, rule)) {
+            if (grounds.get(0).rules().get(rule).when().whole() && !firesAnywhere(grounds, parts, rule)
+                    && grounds.stream().noneMatch(Ground::isSpent)) {
                 findings.add(neverFires(grounds.get(0), rule));
             }
         }

@@ -46,16 +46,24 @@ final class Promise {
             proveStage(situation, stage, targets);
         }
         proveOutranking(situations);
-        outline.afterABreak().ifPresent(list -> proveSection(list, Moment.BREAK, targets));
-        outline.placement().ifPresent(list -> proveSection(list, Moment.PLACEMENT, targets));
-        if (outline.placement().isEmpty() && !outline.stages().isEmpty()) {
+        Optional<Ground> breaks = outline.afterABreak().map(list -> proveSection(list, Moment.BREAK,
+                targets));
+        Optional<Ground> placing = outline.placement().map(list -> proveSection(list, Moment.PLACEMENT,
+                targets));
+        if (placing.isEmpty() && !outline.stages().isEmpty()) {
             targets.atTheStart();
         }
         findings.addAll(targets.findings());
         if (isWhole(situations)) {
-            findings.addAll(ReachCheck.findings(outline, situations, boxes));
+            findings.addAll(ReachCheck.findings(outline, situations, breaks, placing));
             findings.addAll(SeeSawCheck.findings(outline, situations, boxes));
         }
+        for (Situation situation : situations) {
+            Stage stage = situation.stage().orElseThrow();
+            settle(situation.own(), stage.place(), "stage " + Shown.quoted(stage.name()));
+        }
+        breaks.ifPresent(ground -> settle(ground, outline.afterABreak().get().place(), "`after a break`"));
+        placing.ifPresent(ground -> settle(ground, outline.placement().get().place(), "`place`"));
     }
 
     /** Whether all that decides could be read, so that something can be said of whole journeys. */
@@ -76,7 +84,6 @@ final class Promise {
         findings.addAll(NeverCheck.neverFires(List.of(situation.own()), List.of(situation.parts())));
         findings.addAll(EndCheck.of(situation, stage));
         targets.inStage(situation, stage);
-        settle(situation.own(), stage.place(), "stage " + Shown.quoted(stage.name()));
     }
 
     /** The stop rules and those of every stage: among themselves, for any trainee in any stage. */
@@ -93,7 +100,7 @@ final class Promise {
         settle(anywhere.own(), outline.stop().place(), "`stop` and `every stage`");
     }
 
-    private void proveSection(RuleList list, Moment moment, TargetCheck targets) {
+    private Ground proveSection(RuleList list, Moment moment, TargetCheck targets) {
         Ground ground = Situation.alone(outline, list, moment, Budget.of(boxes));
         String section = moment == Moment.BREAK ? "after a break" : "place";
         findings.addAll(GapCheck.ofList(ground, list, section));
@@ -101,12 +108,12 @@ final class Promise {
         findings.addAll(NeverCheck.neverTrue(ground));
         findings.addAll(NeverCheck.neverFires(List.of(ground), List.of(List.of(ground.whole()))));
         targets.inSection(ground);
-        settle(ground, list.place(), "`" + section + "`");
+        return ground;
     }
 
     /** Says so where the budget did not suffice. */
     private void settle(Ground ground, Place place, String what) {
-        if (ground.budget().isSpent()) {
+        if (ground.isSpent()) {
             findings.add(Finding.of(Code.TOO_COMPLEX, place, what + " is too complex to prove within "
                     + boxes + " boxes")
                     .withHint("use fewer or simpler rules, end with `hold: otherwise`, or allow more boxes"));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import java.util.stream.Stream;
 import rungwright.finding.Code;
 import rungwright.finding.Finding;
 import rungwright.finding.Severity;
@@ -15,9 +16,7 @@ import rungwright.finding.Shown;
 import rungwright.finding.Witness;
 import rungwright.measure.Fact;
 import rungwright.region.Axis;
-import rungwright.region.Budget;
 import rungwright.region.Box;
-import rungwright.region.Moment;
 
 /** Stages that nobody comes to, places that nobody leaves, and places from which the goal is out of reach. */
 final class ReachCheck {
@@ -30,42 +29,51 @@ final class ReachCheck {
         this.journeys = journeys;
     }
 
-    /** The findings for a program whose stages are judged in the given situations. */
-    static List<Finding> findings(Outline outline, List<Situation> situations, long boxes) {
+    /**
+     * The findings for a program whose stages are judged in the given situations and whose sections on the
+     * given grounds; none where the budget of one of them is spent, which whoever gave it reports.
+     */
+    static List<Finding> findings(Outline outline, List<Situation> situations, Optional<Ground> afterABreak,
+            Optional<Ground> placement) {
         List<Axis> facts = FactAxes.of(outline);
         List<StageGuards> stages = situations.stream()
                 .map(situation -> StageGuards.of(situation, situation.stage().orElseThrow(), facts)).toList();
-        Section breaks = Section.of(outline, outline.afterABreak(), Moment.BREAK, facts, boxes);
-        Section placing = Section.of(outline, outline.placement(), Moment.PLACEMENT, facts, boxes);
+        Section breaks = Section.of(afterABreak, facts);
+        Section placing = Section.of(placement, facts);
+        if (Stream.concat(situations.stream().map(Situation::own),
+                Stream.concat(afterABreak.stream(), placement.stream())).anyMatch(Ground::isSpent)) {
+            return List.of();
+        }
         List<List<Box>> splits = new ArrayList<>(breaks.trainees());
         splits.addAll(placing.trainees());
-        Optional<List<TraineeGroup>> groups = TraineeGroups.of(outline, facts, stages, splits);
-        if (groups.isEmpty()) {
-            return List.of(Finding.of(Code.TOO_COMPLEX, outline.stages().get(0).place(),
-                    "the rules tell more than "
-                    + TraineeGroups.MOST + " groups of trainees apart, too many to follow each to the goal")
-                    .withHint("let fewer criteria hang on facts about the trainee"));
-        }
-        List<Journey> journeys = groups.get().stream().map(group -> Journey.of(group,
-                new FootingMap(outline, group, outline.placement().map(list -> placing.firing(group))),
-                stages,
-                breaks.firing(group))).toList();
-        ReachCheck check = new ReachCheck(outline, journeys);
+        return TraineeGroups.of(outline, facts, stages, splits)
+                .map(groups -> findings(outline, groups, stages, breaks, placement.map(ground -> placing)))
+                .orElseGet(() -> List.of(tooManyGroups(outline)));
+    }
+
+    private static List<Finding> findings(Outline outline, List<TraineeGroup> groups,
+            List<StageGuards> stages,
+            Section breaks, Optional<Section> placing) {
+        ReachCheck check = new ReachCheck(outline, groups.stream().map(group -> Journey.of(group,
+                new FootingMap(outline, group, placing.map(section -> section.firing(group))), stages,
+                breaks.firing(group))).toList());
         check.look();
         return check.findings;
     }
 
+    private static Finding tooManyGroups(Outline outline) {
+        return Finding.of(Code.TOO_COMPLEX, outline.stages().get(0).place(), "the rules tell more than "
+                + TraineeGroups.MOST + " groups of trainees apart, too many to follow each to the goal")
+                .withHint("let fewer criteria hang on facts about the trainee");
+    }
+
     /** The rules of a section, each with the trainees for whom it can fire. */
     private record Section(List<Rule> rules, List<List<Box>> trainees) {
-        static Section of(Outline outline, Optional<RuleList> list, Moment moment, List<Axis> facts,
-                long boxes) {
-            List<Rule> rules = list.map(RuleList::rules).orElse(List.of());
+        static Section of(Optional<Ground> ground, List<Axis> facts) {
+            List<Rule> rules = ground.map(Ground::rules).orElse(List.of());
             List<List<Box>> trainees = new ArrayList<>();
-            if (list.isPresent()) {
-                Ground ground = Situation.alone(outline, list.get(), moment, Budget.of(boxes));
-                for (int rule = 0; rule < rules.size(); rule++) {
-                    trainees.add(Projection.of(ground, rule, ground.whole(), facts));
-                }
+            for (int rule = 0; rule < rules.size(); rule++) {
+                trainees.add(Projection.of(ground.get(), rule, ground.get().whole(), facts));
             }
             return new Section(rules, trainees);
         }
