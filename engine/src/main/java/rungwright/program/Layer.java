@@ -49,6 +49,16 @@ public final class Layer {
     }
 
     /**
+     * What a rule covers, as boxes over {@link #axes()} that may overlap; for an {@code otherwise} the one
+     * box of everything, of which it has what the other rules leave.
+     */
+    public List<Box> boxes(Rule rule) {
+        return rule.when().otherwise()
+                ? List.of(Box.of(axes.stream().map(Axis::all).toList()))
+                : Boxes.of(rule.when(), axes);
+    }
+
+    /**
      * The rule for a session given as its position on each of {@link #axes()}; nothing where the list passes,
      * as stop rules mostly do. A position outside its axis is a fault of the caller.
      */

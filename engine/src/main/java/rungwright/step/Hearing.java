@@ -1,6 +1,7 @@
 package rungwright.step;
 
 import java.util.List;
+import java.util.Optional;
 import rungwright.program.Destinations;
 import rungwright.program.Rule;
 
@@ -22,11 +23,13 @@ record Hearing(InForce inForce, Seen seen, State placed) {
 
     /** What comes of a session at these positions on the axes of each list. */
     Ruling decide(List<long[]> positions) {
-        return ruling(inForce.decide(positions));
+        return ruling(inForce.decide(positions)).orElseThrow(Plan::noRule);
     }
 
-    /** What comes of a session in which a rule speaks. */
-    Ruling ruling(Rule rule) {
+    /**
+     * What comes of a session in which a rule speaks; nothing for a rule that cannot speak for this trainee.
+     */
+    Optional<Ruling> ruling(Rule rule) {
         Destinations destinations = seen.fit().destinations();
         return Ruling.of(rule, destinations, placed.at(), placed.left(), placed.tallies());
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import rungwright.program.Layer;
 import rungwright.program.Rule;
 import rungwright.region.Axis;
+import rungwright.region.Box;
 
 /** One list of rules, and how each of its axes is read. */
 final class Judge {
@@ -29,6 +30,16 @@ final class Judge {
 
     List<Axis> axes() {
         return layer.axes();
+    }
+
+    /** How each of the axes is read. */
+    List<Reader> readers() {
+        return List.of(readers);
+    }
+
+    /** What a rule covers, as boxes over the axes. */
+    List<Box> boxes(Rule rule) {
+        return layer.boxes(rule);
     }
 
     /** The position on each axis, {@link Entries#NONE} where its quantity has no value. */

@@ -16,22 +16,23 @@ import rungwright.spec.RuleKind;
  */
 record Ruling(Rule rule, Kind kind, Optional<Progress> progress, Destination to) {
     /**
-     * That of a rule at a place.
+     * That of a rule at a place; nothing where it leads to a place that is not there for the trainee, which
+     * therefore never happens.
      *
      * @param tallies by label, as they were before the session
      */
-    static Ruling of(Rule rule, Destinations destinations, Standing at, Map<String, String> left,
+    static Optional<Ruling> of(Rule rule, Destinations destinations, Standing at, Map<String, String> left,
             Map<String, Tally> tallies) {
         Destination here = new Destination.At(at);
         if (rule.kind() == RuleKind.STOP) {
-            return new Ruling(rule, Kind.STOP, Optional.empty(), here);
+            return Optional.of(new Ruling(rule, Kind.STOP, Optional.empty(), here));
         }
         Optional<Progress> progress = progress(rule, tallies);
         if (progress.filter(so -> !so.isComplete()).isPresent()) {
-            return new Ruling(rule, Kind.HOLD, progress, here);
+            return Optional.of(new Ruling(rule, Kind.HOLD, progress, here));
         }
-        Destination to = destinations.of(rule, at, left).orElseThrow(Plan::noRule);
-        return new Ruling(rule, to.isGoal() ? Kind.REACHED : kind(rule.kind()), progress, to);
+        return destinations.of(rule, at, left).map(to ->
+                new Ruling(rule, to.isGoal() ? Kind.REACHED : kind(rule.kind()), progress, to));
     }
 
     private static Optional<Progress> progress(Rule rule, Map<String, Tally> tallies) {

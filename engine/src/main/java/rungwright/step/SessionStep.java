@@ -76,7 +76,7 @@ final class SessionStep {
         RuleRef rule = RuleRef.of(ruling.rule());
         return new Decision(outcome(ruling.kind(), Optional.of(rule), after, ruling.progress()),
                 Explanation.of(() -> Reasons.of(inForce.judge(ruling.rule()), ruling.rule(), seen),
-                        () -> plan.next(after), List::of));
+                        () -> plan.next(after), () -> Nearest.to(hearing, ruling.kind(), plan.measures())));
     }
 
     private Outcome outcome(Kind kind, Optional<RuleRef> rule, State after, Optional<Progress> progress) {
