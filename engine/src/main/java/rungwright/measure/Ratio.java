@@ -23,12 +23,14 @@ public record Ratio(BigInteger numerator, BigInteger denominator) implements Com
         if (denominator.signum() == 0) {
             throw new IllegalArgumentException("denominator must not be zero");
         }
-        BigInteger shared = numerator.gcd(denominator);
-        if (denominator.signum() < 0) {
-            shared = shared.negate();
+        if (!denominator.equals(BigInteger.ONE)) {
+            BigInteger shared = numerator.gcd(denominator);
+            if (denominator.signum() < 0) {
+                shared = shared.negate();
+            }
+            numerator = numerator.divide(shared);
+            denominator = denominator.divide(shared);
         }
-        numerator = numerator.divide(shared);
-        denominator = denominator.divide(shared);
     }
 
     /** The whole number {@code value}. */

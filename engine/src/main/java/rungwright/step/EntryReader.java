@@ -3,26 +3,27 @@ package rungwright.step;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.TreeSet;
 import rungwright.measure.Measure;
 
 /** Reads what a session logged; blank text is no reading. */
 final class EntryReader {
     private final Index<Measure> measures;
+    private final List<Table> tables;
     private final Entries entries;
 
-    private EntryReader(Index<Measure> measures, int sets) {
-        this.measures = measures;
+    private EntryReader(Names names, int sets) {
+        this.measures = names.measures();
+        this.tables = names.tables();
         this.entries = new Entries(measures.all(), sets);
     }
 
-    static Entries read(Index<Measure> measures, Event.Session session) throws Refused {
+    static Entries read(Names names, Event.Session session) throws Refused {
         List<Map<String, String>> sets = session.sets();
         if (sets.size() > Measure.MOST_SETS) {
             throw Refusals.tooManySets(sets.size());
         }
-        EntryReader reader = new EntryReader(measures, Math.max(1, sets.size()));
+        EntryReader reader = new EntryReader(names, Math.max(1, sets.size()));
         reader.row(session.readings(), Optional.empty());
         for (int set = 0; set < sets.size(); set++) {
             reader.row(sets.get(set), Optional.of(set));
@@ -54,11 +55,11 @@ final class EntryReader {
                     ? Refusals.notForTheSession(measure.name())
                     : Refusals.notInASet(measure.name());
         }
-        OptionalLong position = measure.values().read(text);
-        if (position.isEmpty()) {
+        long position = tables.get(number).position(text);
+        if (position == Entries.NONE) {
             throw Refusals.wrongValue(measure.name(), text, measure.values());
         }
-        entries.put(number, set.orElse(0), position.getAsLong());
+        entries.put(number, set.orElse(0), position);
     }
 
     private void refuseUnknown(Map<String, String> row) throws Refused {

@@ -16,13 +16,14 @@ import rungwright.measure.Values;
 record Figures(Names names, boolean placing) implements Quantity.Cases<Figure> {
     @Override
     public Figure logged(Quantity.Logged quantity) {
-        Values values = quantity.measure().values();
         if (placing) {
+            Values values = quantity.measure().values();
             int assessment = names.assessments().of(quantity.measure());
             return (seen, set) -> base(values, seen.fit().assessment(assessment));
         }
         int measure = names.measures().of(quantity.measure());
-        return (seen, set) -> base(values, seen.entries().reading(measure));
+        Table table = names.tables().get(measure);
+        return (seen, set) -> table.base(seen.entries().reading(measure));
     }
 
     @Override
@@ -31,15 +32,15 @@ record Figures(Names names, boolean placing) implements Quantity.Cases<Figure> {
         if (quantity.take() == Take.TOTAL) {
             return (seen, set) -> seen.entries().total(measure);
         }
-        Values values = quantity.measure().values();
-        return (seen, set) -> base(values, seen.entries().taken(measure, quantity.take()));
+        Table table = names.tables().get(measure);
+        return (seen, set) -> table.base(seen.entries().taken(measure, quantity.take()));
     }
 
     @Override
     public Figure inSet(Quantity.InSet quantity) {
         int measure = names.measures().of(quantity.measure());
-        Values values = quantity.measure().values();
-        return (seen, set) -> base(values, seen.entries().inSet(measure, set));
+        Table table = names.tables().get(measure);
+        return (seen, set) -> table.base(seen.entries().inSet(measure, set));
     }
 
     @Override
@@ -73,9 +74,8 @@ record Figures(Names names, boolean placing) implements Quantity.Cases<Figure> {
         Figure inOneSet = formula(formula);
         List<Figure> logged = formula.parts().stream().filter(part -> !(part instanceof Quantity.Previous))
                 .map(part -> part.match(this)).toList();
-        Figure whole = (seen, set) -> logged.stream().allMatch(part -> part.value(seen, set).isPresent())
-                ? inOneSet.value(seen, set)
-                : Optional.empty();
+        Figure whole = (seen, set) ->
+                hasAll(logged, seen, set) ? inOneSet.value(seen, set) : Optional.empty();
         return (seen, set) -> over(seen, whole, quantity.take());
     }
 
@@ -83,6 +83,15 @@ record Figures(Names names, boolean placing) implements Quantity.Cases<Figure> {
         List<Quantity> parts = formula.parts();
         List<Figure> figures = parts.stream().map(part -> part.match(this)).toList();
         return (seen, set) -> formula.value(part -> figures.get(parts.indexOf(part)).value(seen, set));
+    }
+
+    private static boolean hasAll(List<Figure> parts, Seen seen, int set) {
+        for (Figure part : parts) {
+            if (part.value(seen, set).isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** What a take gives over the sets that have everything. */
@@ -108,6 +117,6 @@ record Figures(Names names, boolean placing) implements Quantity.Cases<Figure> {
     }
 
     private static Optional<Ratio> base(Values values, long position) {
-        return position == Entries.NONE ? Optional.empty() : Optional.of(values.base(position));
+        return Optional.of(values.base(position));
     }
 }

@@ -58,7 +58,11 @@ final class InForce {
 
     /** The positions on the axes of each list. */
     List<long[]> positions(Seen seen) {
-        return judges.stream().map(judge -> judge.positions(seen)).toList();
+        List<long[]> positions = new ArrayList<>(judges.size());
+        for (Judge judge : judges) {
+            positions.add(judge.positions(seen));
+        }
+        return positions;
     }
 
     /** The rule that speaks. */

@@ -31,7 +31,7 @@ final class SessionStep {
         if (state.status() == Status.STOPPED) {
             throw Refusals.stopped(state.stoppedBy().map(List::of).orElse(List.of()));
         }
-        Entries entries = EntryReader.read(plan.measures(), session);
+        Entries entries = EntryReader.read(plan.names(), session);
         if (state.status() == Status.TRAINING) {
             state.daysAway(session.date()).ifPresent(this::afterABreak);
         }

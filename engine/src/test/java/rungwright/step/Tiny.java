@@ -22,7 +22,7 @@ final class Tiny {
         this.random = random;
     }
 
-    /** A session that is never refused: what has no {@code if not logged} has a reading, in some set at least. */
+    /** A session that is never refused: what has no {@code if not logged} has a reading somewhere. */
     Event.Session session(LocalDate date) {
         int count = 1 + random.nextInt(mostSets);
         int whole = random.nextInt(count);
@@ -54,10 +54,11 @@ final class Tiny {
         return best;
     }
 
-    private void tryAll(State state, Event.Session session, List<Map<String, String>> rows, int row, int number,
-            long[] so, Map<Kind, long[]> best) {
+    private void tryAll(State state, Event.Session session, List<Map<String, String>> rows, int row,
+            int number, long[] so, Map<Kind, long[]> best) {
         if (row == rows.size()) {
-            Event.Session changed = Event.Session.of(session.date(), rows.get(0), rows.subList(1, rows.size()));
+            Event.Session changed =
+                    Event.Session.of(session.date(), rows.get(0), rows.subList(1, rows.size()));
             best.merge(Stepper.step(program, state, changed).kind(), so.clone(), Tiny::less);
             return;
         }
