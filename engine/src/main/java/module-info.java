@@ -11,6 +11,7 @@ module rungwright {
     exports rungwright.program;
     exports rungwright.region;
     exports rungwright.spec;
+    exports rungwright.replay;
     exports rungwright.step;
     exports rungwright.text;
     exports rungwright.yaml;

@@ -37,16 +37,27 @@ final class OverlapCheck {
         List<List<Box>> rules = IntStream.range(0, ground.rules().size()).mapToObj(ground::boxes).toList();
         Possible real = ground.above().isEmpty() ? ground.real()
                 : cell -> ground.free(cell, ground.above()).isPresent();
-        Overlaps overlaps = OverlapSearch.find(rules, real, MOST_LISTED, ground.budget());
-        overlaps.overlaps().forEach(overlap -> findings.add(finding(overlap)));
-        if (!overlaps.all() && overlaps.finished()) {
-            findings.add(more());
-        }
+        list(rules, real, (first, second) -> !isSame(first, second), findings);
+        list(rules, real, this::isSame, findings);
         return findings;
     }
 
-    private Finding more() {
-        return Finding.of(Code.OVERLAP, ground.rules().get(0).place(),
+    private void list(List<List<Box>> rules, Possible real, OverlapSearch.Wanted wanted,
+            List<Finding> findings) {
+        Overlaps overlaps = OverlapSearch.find(rules, wanted, real, MOST_LISTED, ground.budget());
+        overlaps.overlaps().forEach(overlap -> findings.add(finding(overlap)));
+        if (!overlaps.all() && overlaps.finished()) {
+            findings.add(more(overlaps.overlaps().get(0)));
+        }
+    }
+
+    private boolean isSame(int first, int second) {
+        return Outcome.of(ground.rules().get(first)).equals(Outcome.of(ground.rules().get(second)));
+    }
+
+    private Finding more(Overlap listed) {
+        boolean same = isSame(listed.first(), listed.second());
+        return Finding.of(same ? Code.SAME_OUTCOME_OVERLAP : Code.OVERLAP, ground.rules().get(0).place(),
                 "more pairs of rules fire at the same sessions than"
                 + " the " + MOST_LISTED + " listed").withHint("let each session be covered by one rule");
     }
@@ -54,7 +65,7 @@ final class OverlapCheck {
     private Finding finding(Overlap overlap) {
         Rule first = ground.rules().get(overlap.first());
         Rule second = ground.rules().get(overlap.second());
-        boolean same = Outcome.of(first).equals(Outcome.of(second));
+        boolean same = isSame(overlap.first(), overlap.second());
         String words = new BoxWords(ground.space().axes(), ground.whole()).words(overlap.common());
         Finding finding = Finding.of(same ? Code.SAME_OUTCOME_OVERLAP : Code.OVERLAP, second.place(),
                 "both " + Shown.quoted(first.label()) + " and " + Shown.quoted(second.label()) + " fire at "

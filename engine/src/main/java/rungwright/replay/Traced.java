@@ -1,0 +1,24 @@
+package rungwright.replay;
+
+import java.util.Optional;
+import rungwright.step.Decision;
+import rungwright.step.Event;
+
+/**
+ * One decision of a replay.
+ *
+ * @param line the line of the log that it comes from
+ * @param event what was decided about; for the first decision of a trainee their enrolment
+ * @param expected what the log says it should be, if it says anything
+ */
+public record Traced(long line, String trainee, Event event, Decision decision, Optional<Expected> expected) {
+    /** Whether the decision is what the log expects; nothing where it expects nothing. */
+    public Optional<Boolean> agrees() {
+        return expected.map(what -> what.agreesWith(decision));
+    }
+
+    /** Whether it was refused without being expected to be. */
+    public boolean isBad() {
+        return decision.isRefused() && expected.filter(Expected::isRefusal).isEmpty();
+    }
+}
