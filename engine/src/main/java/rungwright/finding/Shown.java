@@ -1,5 +1,7 @@
 package rungwright.finding;
 
+import java.util.HexFormat;
+
 /**
  * Words from a spec or a log made fit to be printed: control characters, bidirectional controls, other
  * invisible marks and halves of characters stand as escapes, and a name is cut before it fills the screen.
@@ -58,6 +60,7 @@ public final class Shown {
     }
 
     private static String escape(int point) {
-        return point > 0xFFFF ? String.format("\\U%08x", point) : String.format("\\u%04x", point);
+        HexFormat digits = HexFormat.of();
+        return point > 0xFFFF ? "\\U" + digits.toHexDigits(point) : "\\u" + digits.toHexDigits((char) point);
     }
 }

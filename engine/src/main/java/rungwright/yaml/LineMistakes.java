@@ -1,9 +1,6 @@
 package rungwright.yaml;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import rungwright.finding.Place;
 
 /** Lines that begin in the wrong column, tabs, list items and texts where none can be. */
 final class LineMistakes {
@@ -20,18 +17,8 @@ final class LineMistakes {
         }
         Diagnosis found = Diagnosis.syntax(mistake.place(), "a tab stands where only spaces can",
                 "replace the tabs before and between keys by spaces");
-        Source spaced = mistake.source().replace(tabs(mistake.source()), 1, ' ')
-                .replace(List.of(mistake.place()), 1, ' ');
+        Source spaced = mistake.source().withSpacesInFront().replace(mistake.place(), 1, ' ');
         return Optional.of(new Diagnosis(found.finding(), Optional.of(spaced), true));
-    }
-
-    /** The places of all tabs that lines begin with. */
-    private static List<Place> tabs(Source source) {
-        return IntStream.rangeClosed(1, source.lines()).boxed()
-                .flatMap(line -> IntStream.range(1, Mistake.indentation(source.line(line)))
-                        .filter(column -> source.line(line).charAt(column - 1) == '\t')
-                        .mapToObj(column -> new Place(line, column)))
-                .toList();
     }
 
     private static Optional<Diagnosis> item(Mistake mistake) {

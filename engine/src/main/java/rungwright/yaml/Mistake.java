@@ -15,7 +15,9 @@ import rungwright.finding.Place;
  */
 record Mistake(Source source, String problem, String context, Place place, Place start) {
     static Mistake from(Source source, MarkedYAMLException complaint) {
-        Place place = PlainTokens.place(complaint.getProblemMark());
+        Place end = source.place(source.size());
+        Place mark = PlainTokens.place(complaint.getProblemMark());
+        Place place = mark.compareTo(end) < 0 ? mark : end;
         Place start = Optional.ofNullable(complaint.getContextMark()).map(PlainTokens::place).orElse(place);
         String context = Optional.ofNullable(complaint.getContext()).orElse("");
         String problem = Optional.ofNullable(complaint.getProblem()).orElse("");

@@ -46,7 +46,7 @@ sealed interface Node {
     /**
      * A scalar, quotes off.
      *
-     * @param written the rest of the line it starts on, as it stands in the source
+     * @param written of a block, how its first line begins in the source; of others, the value
      */
     record Scalar(Place place, String value, Style style, String written) implements Node {
         @Override

@@ -118,7 +118,7 @@ final class PlainTokens implements Scanner {
 
     private Finding tag(Token token) {
         return feature(token, word(token) + " is a tag, which specs do not use")
-                .withHint(tagHint(source.from(place(token.getStartMark()))));
+                .withHint(tagHint(source.glimpse(place(token.getStartMark()))));
     }
 
     /** What to write instead of a tag: {@code not 12} for {@code !12}. */
@@ -137,7 +137,7 @@ final class PlainTokens implements Scanner {
     }
 
     private String word(Token token) {
-        return Shown.quoted(source.from(place(token.getStartMark())).split("[\\s,\\]}]", 2)[0]);
+        return Shown.quoted(source.glimpse(place(token.getStartMark())).split("[\\s,\\]}]", 2)[0]);
     }
 
     private static Finding feature(Token token, String message) {

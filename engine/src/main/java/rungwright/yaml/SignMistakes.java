@@ -1,6 +1,5 @@
 package rungwright.yaml;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -57,12 +56,13 @@ final class SignMistakes {
     }
 
     private static Optional<Diagnosis> first(Mistake mistake) {
-        boolean isAlias = mistake.context().endsWith("an alias") || mistake.context().endsWith("an anchor");
+        boolean isMark = mistake.context().endsWith("an alias") || mistake.context().endsWith("an anchor")
+                || mistake.context().endsWith("scanning a tag");
         boolean isOther = mistake.says("found character '") && !mistake.rest().startsWith("\t");
         boolean isQuestion = mistake.says("mapping keys are not allowed");
-        Place place = isAlias ? mistake.start() : mistake.place();
+        Place place = isMark ? mistake.start() : mistake.place();
         String rest = mistake.source().from(place);
-        if (rest.isEmpty() || !(isAlias || isOther || isQuestion)) {
+        if (rest.isEmpty() || !(isMark || isOther || isQuestion)) {
             return Optional.empty();
         }
         return Optional.of(Diagnosis.syntax(place, "a text cannot begin with " + named(rest.charAt(0)),
@@ -83,7 +83,7 @@ final class SignMistakes {
         Finding finding = Finding.of(Code.YAML_FEATURE, place,
                 "a line that begins with `%` is a directive, which specs do not use")
                 .withHint("leave the line out");
-        Source comment = mistake.source().replace(List.of(place), 1, '#');
+        Source comment = mistake.source().replace(place, 1, '#');
         return Optional.of(new Diagnosis(finding, Optional.of(comment), false));
     }
 

@@ -1,6 +1,5 @@
 package rungwright.yaml;
 
-import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -18,6 +17,7 @@ final class Source {
     /** Stands for a character that is already reported; a scalar with one in it is not read. */
     static final int STRUCK = 0xFFFD;
 
+    private static final int GLIMPSE = 2 * Shown.MOST;
     private static final int MARK_OF_ORDER = 0xFEFF;
     private static final Pattern HUGE_ESCAPE = Pattern.compile("\\\\U(?!000|0010)[0-9A-Fa-f]{8}");
 
@@ -64,6 +64,16 @@ final class Source {
         return line.substring(line.offsetByCodePoints(0, before));
     }
 
+    /** The beginning of the rest of a line, long enough for a message; cheap however long the line is. */
+    String glimpse(Place place) {
+        int from = Math.min(lineStarts[place.line() - 1] + place.column() - 1, points.length);
+        int to = from;
+        while (to < points.length && to - from < GLIMPSE && !isLineEnd(points[to])) {
+            to++;
+        }
+        return new String(points, from, to - from);
+    }
+
     /** The part of a line before a place. */
     String before(Place place) {
         String line = line(Math.min(place.line(), lines()));
@@ -72,17 +82,26 @@ final class Source {
 
     /** The same with some characters of a line struck out. */
     Source strike(Place place, int length) {
-        return replace(List.of(place), length, STRUCK);
+        return replace(place, length, STRUCK);
     }
 
-    /** The same with other characters at some places, each running over so many characters. */
-    Source replace(List<Place> places, int length, int point) {
+    /** The same with another character instead of some of a line. */
+    Source replace(Place place, int length, int point) {
         int[] changed = points.clone();
-        for (Place place : places) {
-            int start = lineStarts[place.line() - 1] + place.column() - 1;
-            IntStream.range(start, Math.min(start + length, changed.length))
-                    .filter(index -> !isLineEnd(changed[index]))
-                    .forEach(index -> changed[index] = point);
+        int start = lineStarts[place.line() - 1] + place.column() - 1;
+        for (int i = start; i < Math.min(start + length, changed.length) && !isLineEnd(changed[i]); i++) {
+            changed[i] = point;
+        }
+        return new Source(changed);
+    }
+
+    /** The same with a space for each tab that a line begins with. */
+    Source withSpacesInFront() {
+        int[] changed = points.clone();
+        for (int start : lineStarts) {
+            for (int i = start; i < changed.length && (changed[i] == ' ' || changed[i] == '\t'); i++) {
+                changed[i] = ' ';
+            }
         }
         return new Source(changed);
     }

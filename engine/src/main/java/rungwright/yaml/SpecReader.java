@@ -29,13 +29,13 @@ public final class SpecReader {
         YamlText yaml = YamlText.read(text, findings);
         Optional<Spec> spec = yaml.root().isPresent() || yaml.broken()
                 ? yaml.root().flatMap(root -> spec(root, findings))
-                : nothing(Place.START, findings);
+                : nothing(findings);
         return new Reading(spec.filter(read -> !yaml.broken()), findings.sorted());
     }
 
     private static Optional<Spec> spec(Node root, Findings findings) {
         if (root.scalar().filter(Node.Scalar::isNothing).isPresent()) {
-            return nothing(root.place(), findings);
+            return nothing(findings);
         }
         if (root.mapping().isEmpty() && !root.isLost()) {
             findings.add(Finding.of(Code.WRONG_KIND, root.place(),
@@ -45,8 +45,8 @@ public final class SpecReader {
         return root.mapping().map(map -> SpecParts.read(map, findings));
     }
 
-    private static Optional<Spec> nothing(Place place, Findings findings) {
-        findings.add(Finding.of(Code.MISSING_KEY, place, "there is nothing in this spec")
+    private static Optional<Spec> nothing(Findings findings) {
+        findings.add(Finding.of(Code.MISSING_KEY, Place.START, "there is nothing in this spec")
                 .withHint("begin with `program: ` and a name"));
         return Optional.empty();
     }

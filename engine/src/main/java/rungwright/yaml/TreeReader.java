@@ -22,6 +22,9 @@ import rungwright.finding.Shown;
  * built, and what stands before a mistake in the YAML is kept.
  */
 final class TreeReader {
+    /** So many levels below the deepest that is read, the rest of the text is not worth the parser's time. */
+    private static final int MOST_PASSED_OVER = 200;
+
     private final Source source;
     private final Findings findings;
     private final Deque<OpenNode> open = new ArrayDeque<>();
@@ -39,8 +42,9 @@ final class TreeReader {
      *
      * @param root the whole text, or as much of it as stands before the mistake; empty where there is nothing
      * @param mistake what the parser gave up at, if it did
+     * @param whole whether the text was read to its end
      */
-    record Tree(Optional<Node> root, Optional<Diagnosis> mistake) {
+    record Tree(Optional<Node> root, Optional<Diagnosis> mistake, boolean whole) {
     }
 
     /** The nodes of a source; what specs do not use and what is too large is reported. */
@@ -51,18 +55,23 @@ final class TreeReader {
     private Tree read() {
         LoaderOptions options = new LoaderOptions();
         options.setCodePointLimit(Integer.MAX_VALUE);
-        ScannerImpl scanner = new ScannerImpl(new StreamReader(source.text()), options);
+        // The scanner looks for the digits of an escape beyond the end of a text that has no last line end.
+        ScannerImpl scanner = new ScannerImpl(new StreamReader(source.text() + "\n"), options);
         Parser parser = new ParserImpl(new PlainTokens(scanner, source, findings));
         try {
-            while (documents < 2 && !parser.checkEvent(Event.ID.StreamEnd)) {
+            while (documents < 2 && passedOver < MOST_PASSED_OVER && !parser.checkEvent(Event.ID.StreamEnd)) {
                 take(parser.getEvent());
             }
         } catch (MarkedYAMLException complaint) {
             Diagnosis mistake = Diagnosis.of(Mistake.from(source, complaint));
             abandon(mistake.finding().place().line());
-            return new Tree(root, Optional.of(mistake));
+            return new Tree(root, Optional.of(mistake), false);
         }
-        return new Tree(root, Optional.empty());
+        boolean stopped = passedOver > 0;
+        if (stopped) {
+            abandon(0);
+        }
+        return new Tree(root, Optional.empty(), !stopped);
     }
 
     private void take(Event event) {
@@ -145,7 +154,8 @@ final class TreeReader {
                 : event.isLiteral() || event.isFolded() ? Node.Style.BLOCK : Node.Style.QUOTED;
         value.codePoints().filter(point -> !isReadable(point)).findFirst()
                 .ifPresent(point -> findings.add(invisible(value, point, place)));
-        return new Node.Scalar(place, value, style, style == Node.Style.BLOCK ? source.from(place) : value);
+        String written = style == Node.Style.BLOCK ? source.glimpse(place) : value;
+        return new Node.Scalar(place, value, style, written);
     }
 
     private static boolean isReadable(int point) {

@@ -21,7 +21,7 @@ record YamlText(Optional<Node> root, boolean broken) {
             TreeReader.Tree tree = TreeReader.read(source, ofTree);
             if (tree.mistake().isEmpty()) {
                 findings.addAll(ofTree);
-                return new YamlText(tree.root(), false);
+                return new YamlText(tree.root(), !tree.whole());
             }
             Diagnosis diagnosis = tree.mistake().get();
             if (!guessed) {
