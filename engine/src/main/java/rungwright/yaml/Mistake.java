@@ -1,6 +1,7 @@
 package rungwright.yaml;
 
 import java.util.Optional;
+import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import rungwright.finding.Place;
 
@@ -14,14 +15,25 @@ import rungwright.finding.Place;
  * @param start where what it was reading began; {@code place} where it does not say
  */
 record Mistake(Source source, String problem, String context, Place place, Place start) {
+    /** A mistake of which the parser says no more than how far it has read. */
+    static Mistake at(Source source, Mark mark) {
+        Place place = within(source, mark);
+        return new Mistake(source, "", "", place, place);
+    }
+
     static Mistake from(Source source, MarkedYAMLException complaint) {
-        Place end = source.place(source.size());
-        Place mark = PlainTokens.place(complaint.getProblemMark());
-        Place place = mark.compareTo(end) < 0 ? mark : end;
+        Place place = within(source, complaint.getProblemMark());
         Place start = Optional.ofNullable(complaint.getContextMark()).map(PlainTokens::place).orElse(place);
         String context = Optional.ofNullable(complaint.getContext()).orElse("");
         String problem = Optional.ofNullable(complaint.getProblem()).orElse("");
         return new Mistake(source, problem, context, place, start);
+    }
+
+    /** A mark as a place of the source; the parser's text has one line more. */
+    private static Place within(Source source, Mark mark) {
+        Place end = source.place(source.size());
+        Place place = PlainTokens.place(mark);
+        return place.compareTo(end) < 0 ? place : end;
     }
 
     /** Whether the complaint begins with some words. */

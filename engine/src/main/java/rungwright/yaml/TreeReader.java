@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.Optional;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.events.CollectionStartEvent;
 import org.yaml.snakeyaml.events.Event;
 import org.yaml.snakeyaml.events.ScalarEvent;
@@ -56,22 +57,28 @@ final class TreeReader {
         LoaderOptions options = new LoaderOptions();
         options.setCodePointLimit(Integer.MAX_VALUE);
         // The scanner looks for the digits of an escape beyond the end of a text that has no last line end.
-        ScannerImpl scanner = new ScannerImpl(new StreamReader(source.text() + "\n"), options);
-        Parser parser = new ParserImpl(new PlainTokens(scanner, source, findings));
+        StreamReader text = new StreamReader(source.text() + "\n");
+        Parser parser = new ParserImpl(new PlainTokens(new ScannerImpl(text, options), source, findings));
         try {
             while (documents < 2 && passedOver < MOST_PASSED_OVER && !parser.checkEvent(Event.ID.StreamEnd)) {
                 take(parser.getEvent());
             }
         } catch (MarkedYAMLException complaint) {
-            Diagnosis mistake = Diagnosis.of(Mistake.from(source, complaint));
-            abandon(mistake.finding().place().line());
-            return new Tree(root, Optional.of(mistake), false);
+            return broken(Mistake.from(source, complaint));
+        } catch (YAMLException complaint) {
+            return broken(Mistake.at(source, text.getMark()));
         }
         boolean stopped = passedOver > 0;
         if (stopped) {
             abandon(0);
         }
         return new Tree(root, Optional.empty(), !stopped);
+    }
+
+    private Tree broken(Mistake mistake) {
+        Diagnosis diagnosis = Diagnosis.of(mistake);
+        abandon(diagnosis.finding().place().line());
+        return new Tree(root, Optional.of(diagnosis), false);
     }
 
     private void take(Event event) {

@@ -28,8 +28,8 @@ class SpecReaderLawsTest {
             "...\n", "\\", "\r", "\u0085", "\u2028", "\ufeff", "\ufffd", "\0", "\ud83d", "é", "😀", ">= 1",
             "? ", "%YAML 9.9\n", "\\x", "\\UFFFFFFFF", "when", "otherwise", "stages:\n", "\u202e");
     /** Words of parsers that no coach should read. */
-    private static final List<String> JARGON = List.of("scalar", "token", "mapping", "sequence", "block", "flow",
-            "node", "stream", "parsing", "null");
+    private static final List<String> JARGON = List.of("scalar", "token", "mapping", "sequence", "block",
+            "flow", "node", "stream", "parsing", "null");
 
     private static String whole() {
         try (InputStream in = SpecReaderLawsTest.class.getResourceAsStream("first-bar-dip.yaml")) {

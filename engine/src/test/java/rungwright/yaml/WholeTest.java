@@ -144,7 +144,7 @@ class WholeTest {
 
     @Test
     void scalarsAreNeverGuessed() {
-        for (String written : List.of("no", "8.10", "1:30", "012", "~", "null", "0x1F", "1e3", "2026-03-02")) {
+        for (String written : List.of("no", "8.10", "1:30", "012", "~", "null", "0x1F", "1e3", "1_000")) {
             assertEquals(new Text(written, new Place(1, 10)), read("program: " + written).program());
         }
     }
@@ -154,7 +154,8 @@ class WholeTest {
         Spec spec = read("program: \"😀😀\" # é\r\nversion: 1\rgoal: { 😀é: 1}\n");
         assertEquals(new Text("😀😀", new Place(1, 10)), spec.program());
         assertEquals(new Text("1", new Place(2, 10)), spec.version());
-        assertEquals(new Place(3, 15), SpecReader.read("a: 1\r\nb: 1\rgoal: [é, \"😀\"]x\n").findings().stream()
+        Reading wrong = SpecReader.read("a: 1\r\nb: 1\rgoal: [é, \"😀\"]x\n");
+        assertEquals(new Place(3, 15), wrong.findings().stream()
                 .map(Finding::place).filter(place -> place.line() == 3).findFirst().orElseThrow());
     }
 }
