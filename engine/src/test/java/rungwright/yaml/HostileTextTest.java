@@ -142,7 +142,7 @@ class HostileTextTest {
 
     @Test
     void textsThatTheParserItselfFailsOverAreAnswered() {
-        // Found by the laws: it complains of the first without a place, and of the others with another exception.
+        // It complains of the first without a place, and of the others with another exception.
         for (String text : List.of("- :{{{: \"{{ {\"{\"", "\"\\x", "\"\\UFFFFFFFF\"", "\"\\u12")) {
             assertTrue(found(read(text)).stream().anyMatch(line -> line.endsWith("yaml-syntax")), text);
         }
