@@ -15,6 +15,11 @@ record Row(int pattern, List<Long> positions) {
         positions = List.copyOf(positions);
     }
 
+    /** The positions, one a measure. */
+    long[] toArray() {
+        return positions.stream().mapToLong(Long::longValue).toArray();
+    }
+
     /** Rows as lists, one a measure, blanks empty. */
     static Map<Measure, List<OptionalLong>> lists(List<Row> rows, List<Measure> measures) {
         Map<Measure, List<OptionalLong>> lists = new LinkedHashMap<>();

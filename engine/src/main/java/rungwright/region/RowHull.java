@@ -3,9 +3,10 @@ package rungwright.region;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Whether totals cannot be had together, whatever rows there are: the amounts of rows lie in a hull, those of
@@ -73,10 +74,20 @@ final class RowHull {
 
     /** The corners of the least convex polygon around all amounts and nought, anticlockwise. */
     private List<Point> hull(int first, int second) {
-        List<Point> points = new ArrayList<>(List.of(new Point(BigInteger.ZERO, BigInteger.ZERO)));
-        steps.forEach(step -> points.add(new Point(
-                BigInteger.valueOf(step.amounts()[first]), BigInteger.valueOf(step.amounts()[second]))));
-        points.sort(Comparator.comparing(Point::x).thenComparing(Point::y));
+        // At each x the ends are enough, and no other point of it is a corner.
+        Map<Long, long[]> ends = new TreeMap<>(Map.of(0L, new long[] {0, 0}));
+        for (RowStep step : steps) {
+            long y = step.amount(second);
+            long[] range = ends.computeIfAbsent(step.amount(first), any -> new long[] {y, y});
+            range[0] = Math.min(range[0], y);
+            range[1] = Math.max(range[1], y);
+        }
+        List<Point> points = new ArrayList<>();
+        ends.forEach((x, range) -> {
+            for (long y : range) {
+                points.add(new Point(BigInteger.valueOf(x), BigInteger.valueOf(y)));
+            }
+        });
         List<Point> lower = chain(points);
         Collections.reverse(points);
         lower.addAll(chain(points));

@@ -1,29 +1,22 @@
 package rungwright.region;
 
-import java.math.BigInteger;
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import rungwright.measure.Ratio;
 
 /** All kinds of rows that a question allows, each once. */
 final class RowSteps {
     private final RowsQuestion question;
     private final SetTable table;
     private final List<Integer> totals;
-    private final Map<Kind, Row> kinds = new LinkedHashMap<>();
-
-    private record Kind(int pattern, long serves, List<Ratio> amounts) {
-    }
+    private final RowKinds kinds;
 
     RowSteps(RowsQuestion question) {
         this.question = question;
         this.table = question.table();
         this.totals = question.totals();
+        this.kinds = new RowKinds(totals.size());
     }
 
     /** The kinds of rows; nothing where the budget is spent. */
@@ -38,7 +31,7 @@ final class RowSteps {
                 return Optional.empty();
             }
         }
-        return Optional.of(inWholeUnits());
+        return Optional.of(kinds.steps());
     }
 
     /** Rows told apart only by the demands they serve: those that serve as many as can be. */
@@ -54,7 +47,7 @@ final class RowSteps {
         }
         Optional<Row> row = question.row(pattern, wanted);
         if (row.isPresent()) {
-            kinds.put(new Kind(pattern, bits(wanted), List.of()), row.get());
+            kinds.add(pattern, bits(wanted), new long[0], new long[0], row.get().toArray());
             return;
         }
         for (RowDemand left : wanted) {
@@ -116,11 +109,20 @@ final class RowSteps {
                 serves |= 1L << i;
             }
         }
-        List<Ratio> amounts = totals.stream().map(quantity -> amount(quantity, pattern, row)).toList();
-        Kind kind = new Kind(pattern, serves, amounts);
-        if (!kinds.containsKey(kind)) {
-            kinds.put(kind, table.row(row, 0, pattern));
+        long[] tops = new long[totals.size()];
+        long[] bottoms = new long[totals.size()];
+        for (int i = 0; i < tops.length; i++) {
+            amount(totals.get(i), pattern, row, tops, bottoms, i);
         }
+        kinds.add(pattern, serves, tops, bottoms, positions(row));
+    }
+
+    private long[] positions(Domains row) {
+        long[] positions = new long[table.measures().size()];
+        for (int place = 0; place < positions.length; place++) {
+            positions[place] = row.low(table.first(0) + place);
+        }
+        return positions;
     }
 
     private boolean isServed(RowDemand demand, int pattern, Domains row) {
@@ -132,36 +134,16 @@ final class RowSteps {
         return table.quantities().get(quantity).value(table.first(0));
     }
 
-    private Ratio amount(int quantity, int pattern, Domains row) {
+    private void amount(int quantity, int pattern, Domains row, long[] tops, long[] bottoms, int place) {
         RowQuantity each = table.quantities().get(quantity);
-        return each.isIn(pattern) ? each.amount(table.first(0)).exactly(row) : Ratio.ZERO;
-    }
-
-    private List<RowStep> inWholeUnits() {
-        List<BigInteger> units = units();
-        List<RowStep> steps = new ArrayList<>();
-        kinds.forEach((kind, row) -> {
-            long[] amounts = new long[totals.size()];
-            for (int i = 0; i < amounts.length; i++) {
-                Ratio whole = kind.amounts().get(i).times(new Ratio(units.get(i), BigInteger.ONE));
-                amounts[i] = whole.numerator().longValueExact();
-            }
-            steps.add(new RowStep(row, kind.serves(), amounts));
-        });
-        return steps;
+        bottoms[place] = 1;
+        if (each.isIn(pattern)) {
+            each.amount(table.first(0)).reduce(row, tops, bottoms, place);
+        }
     }
 
     /** For each total how many of its units make 1, so that every amount is a whole number of units. */
-    List<BigInteger> units() {
-        List<BigInteger> units = new ArrayList<>();
-        for (int i = 0; i < totals.size(); i++) {
-            BigInteger unit = BigInteger.ONE;
-            for (Kind kind : kinds.keySet()) {
-                BigInteger other = kind.amounts().get(i).denominator();
-                unit = unit.divide(unit.gcd(other)).multiply(other);
-            }
-            units.add(unit);
-        }
-        return units;
+    long[] units() {
+        return kinds.units();
     }
 }

@@ -56,17 +56,17 @@ final class RowWalk {
         }
     }
 
-    private void prepare(List<BigInteger> units) {
+    private void prepare(long[] units) {
         List<Integer> totals = question.totals();
         wanted = new ArrayList<>();
         least = new BigInteger[totals.size()];
         most = new BigInteger[totals.size()];
         for (int i = 0; i < totals.size(); i++) {
             int total = i;
-            wanted.add(Reach.of(question.asked(totals.get(i)).total(), units.get(i)));
-            LongStream amounts = steps.stream().mapToLong(step -> step.amounts()[total]);
+            wanted.add(Reach.of(question.asked(totals.get(i)).total(), BigInteger.valueOf(units[i])));
+            LongStream amounts = steps.stream().mapToLong(step -> step.amount(total));
             least[i] = BigInteger.valueOf(Math.min(0, amounts.min().orElse(0)));
-            amounts = steps.stream().mapToLong(step -> step.amounts()[total]);
+            amounts = steps.stream().mapToLong(step -> step.amount(total));
             most[i] = BigInteger.valueOf(Math.max(0, amounts.max().orElse(0)));
         }
     }
@@ -103,7 +103,7 @@ final class RowWalk {
         long served = stop.served();
         for (int i = 0; i < demands.size(); i++) {
             long bit = 1L << i;
-            if (demands.get(i).isAbout(step.row().pattern())) {
+            if (demands.get(i).isAbout(step.pattern())) {
                 boolean serves = (step.serves() & bit) != 0;
                 if (demands.get(i).kind() == RowDemand.Kind.LAST) {
                     served = serves ? served | bit : served & ~bit;
@@ -116,7 +116,7 @@ final class RowWalk {
         }
         List<Long> sums = new ArrayList<>();
         for (int i = 0; i < wanted.size(); i++) {
-            sums.add(Math.addExact(stop.sums().get(i), step.amounts()[i]));
+            sums.add(Math.addExact(stop.sums().get(i), step.amount(i)));
         }
         return Optional.of(new Stop(served, sums, Optional.of(stop), Optional.of(step)));
     }

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import rungwright.measure.Ratio;
 
 /** What one question asks of the rows of a set table, once what must be settled is. */
 final class RowsQuestion {
@@ -93,22 +92,38 @@ final class RowsQuestion {
     }
 
     private Optional<Domains> narrowed(int pattern, List<RowDemand> served) {
-        Search search = new Search(table.ties(pattern), windows(pattern, served), budget);
+        Window[] windows = windows(pattern, served);
+        if (Arrays.stream(windows).anyMatch(Window::isEmpty)) {
+            return Optional.empty();
+        }
+        Search search = new Search(table.ties(pattern), windows, budget);
         return search.narrowed(table.withRows(domains, List.of(pattern)));
     }
 
     /** One row at least, and not more than there can be, each as small or as large as it may be. */
     private boolean mayAddUp(int quantity) {
         RowQuantity each = table.quantities().get(quantity);
-        Window total = asked.get(quantity).total();
         Optional<Domains> box = narrowed(each.parts(), List.of());
-        if (box.isEmpty()) {
-            return budget.isSpent();
-        }
-        Optional<Ratio> least = each.amount(table.first(0)).end(box.get(), false);
-        Optional<Ratio> greatest = each.amount(table.first(0)).end(box.get(), true);
-        return least.map(amount -> total.side(amount.min(amount.times(mostRows()))) <= 0).orElse(true)
-                && greatest.map(amount -> total.side(amount.max(amount.times(mostRows()))) >= 0).orElse(true);
+        return box.isEmpty() ? budget.isSpent()
+                : each.amount(table.first(0)).ends(box.get())
+                        .map(ends -> meets(quantity, ends.hull(ends.times(mostRows())))).orElse(true);
+    }
+
+    /** Whether some number from the one end to the other is a total that is asked for. */
+    boolean meets(int quantity, Ends ends) {
+        Window total = asked.get(quantity).total();
+        return total.side(ends.least()) <= 0 && total.side(ends.greatest()) >= 0;
+    }
+
+    /**
+     * Between which ends the amounts of a row lie, one a total, nothing where that is not known; nothing at
+     * all where there is no such row.
+     */
+    Optional<List<Optional<Ends>>> ends(int pattern, List<RowDemand> served) {
+        return narrowed(pattern, served).map(box -> totals().stream().map(quantity -> {
+            RowQuantity each = table.quantities().get(quantity);
+            return each.isIn(pattern) ? each.amount(table.first(0)).ends(box) : Optional.of(Ends.NOUGHT);
+        }).toList());
     }
 
     /** The rows, in order, or nothing where there are none or the budget is spent. */
@@ -120,13 +135,14 @@ final class RowsQuestion {
         if (totals().isEmpty() && room) {
             return oneEach();
         }
-        if (room) {
-            Optional<List<Row>> filled = new RowFill(this).rows();
-            if (filled.isPresent()) {
-                return filled;
-            }
+        Optional<List<Row>> rows = room
+                ? new RowFill(this, RowPlace.oneEach(demands)).rows() : Optional.empty();
+        Optional<List<RowPlace>> merged = rows.isPresent() ? Optional.empty()
+                : RowPlace.merged(this).filter(places -> places.size() <= mostRows());
+        if (merged.isPresent()) {
+            rows = new RowFill(this, merged.get()).rows();
         }
-        return new RowWalk(this).rows();
+        return rows.isPresent() ? rows : new RowWalk(this).rows();
     }
 
     /** A row for each demand. */

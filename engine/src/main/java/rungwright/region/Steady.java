@@ -108,13 +108,41 @@ final class Steady {
         return term.exactly(values);
     }
 
-    /** The greatest number that is left, or the least; nothing where that is not known from the ends. */
-    Optional<Ratio> end(Domains domains, boolean greatest) {
+    /**
+     * Puts the same number in lowest terms into {@code tops} and {@code bottoms}; {@link ArithmeticException}
+     * where a {@code long} is too short.
+     */
+    void reduce(Domains domains, long[] tops, long[] bottoms, int place) {
+        load(domains);
+        if (!isLong) {
+            try {
+                term.at(values);
+                long shared = gcd(Math.abs(term.top), term.bottom);
+                tops[place] = term.top / shared;
+                bottoms[place] = term.bottom / shared;
+                return;
+            } catch (ArithmeticException tooShort) {
+                isLong = true;
+            }
+        }
+        Ratio exact = term.exactly(values);
+        tops[place] = exact.numerator().longValueExact();
+        bottoms[place] = exact.denominator().longValueExact();
+    }
+
+    private static long gcd(long one, long other) {
+        return other == 0 ? one : gcd(other, one % other);
+    }
+
+    /** The least and the greatest number that are left; nothing where they are not known from the ends. */
+    Optional<Ends> ends(Domains domains) {
         if (hasUnsteady(domains)) {
             return Optional.empty();
         }
-        goTo(domains, greatest);
-        return Optional.of(term.exactly(values));
+        goTo(domains, false);
+        Ratio least = term.exactly(values);
+        goTo(domains, true);
+        return Optional.of(new Ends(least, term.exactly(values)));
     }
 
     /** Where that number lies: -1 under the window, 0 inside, 1 above. */

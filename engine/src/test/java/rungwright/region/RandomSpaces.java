@@ -1,6 +1,7 @@
 package rungwright.region;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -23,10 +24,18 @@ final class RandomSpaces {
     private final Random random;
     private final List<Quantity> session = new ArrayList<>();
     private final List<Measure> bySet = new ArrayList<>();
+    private final boolean allLogged;
     private int named;
 
+    /** Spaces where some measures have a value that stands where they are not logged. */
     RandomSpaces(Random random) {
+        this(random, false);
+    }
+
+    /** Spaces where, if {@code allLogged}, no measure has a value that stands where it is not logged. */
+    RandomSpaces(Random random, boolean allLogged) {
         this.random = random;
+        this.allLogged = allLogged;
     }
 
     Scale scale(int mostValues) {
@@ -38,9 +47,19 @@ final class RandomSpaces {
 
     Measure measure(String name, boolean set, int mostValues) {
         Scale scale = scale(mostValues);
-        OptionalLong instead = random.nextInt(3) == 0
+        OptionalLong instead = !allLogged && random.nextInt(3) == 0
                 ? OptionalLong.of(random.nextInt((int) scale.count())) : OptionalLong.empty();
         return new Measure(name, scale, set, Optional.empty(), instead, Optional.empty());
+    }
+
+    /** Random axes over takes of measures and of formulas worked out set by set, for any number of sets. */
+    List<Axis> setAxes(int setMeasures, int workedBySet) {
+        List<Axis> taken = new ArrayList<>(axes(setMeasures, 0, workedBySet).stream()
+                .filter(axis -> axis.quantity() instanceof Quantity.Taken
+                        || axis.quantity() instanceof Quantity.WorkedTaken)
+                .toList());
+        Collections.shuffle(taken, random);
+        return taken.subList(0, Math.min(4, taken.size()));
     }
 
     /** Random axes; a count of sets is among them, so that few sets are all that a cell allows. */

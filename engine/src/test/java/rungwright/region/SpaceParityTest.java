@@ -49,11 +49,26 @@ class SpaceParityTest {
         IntStream.range(from, from + worlds * Integer.getInteger("rungwright.worlds", 1)).forEach(world);
     }
 
+    @Test
+    void manySetsAddUpAsFarAsSetAfterSetLeads() {
+        agree(5000, 30, seed -> agreesOnAnyNumberOfSets(seed, 1, seed % 2));
+        agree(6000, 12, seed -> agreesOnAnyNumberOfSets(seed, 2, 1));
+    }
+
+    private static void agreesOnAnyNumberOfSets(int seed, int setMeasures, int workedBySet) {
+        Random random = new Random(seed);
+        List<Axis> axes = new RandomSpaces(random, true).setAxes(setMeasures, workedBySet);
+        agrees(seed, axes, WalkedSpace.points(axes), random);
+    }
+
     private static void agrees(int seed, int setMeasures, int worked, int workedBySet) {
         Random random = new Random(seed);
         List<Axis> axes = new RandomSpaces(random).axes(setMeasures, worked, workedBySet);
+        agrees(seed, axes, BruteSpace.points(axes, MOST_SETS), random);
+    }
+
+    private static void agrees(int seed, List<Axis> axes, Set<List<Long>> points, Random random) {
         Space space = Space.of(axes, Moment.SESSION, Budget.of(100_000_000));
-        Set<List<Long>> points = BruteSpace.points(axes, MOST_SETS);
         for (int i = 0; i < CELLS; i++) {
             Box cell = cell(axes, random);
             boolean real = points.stream().anyMatch(point -> contains(cell, point));
