@@ -28,6 +28,7 @@ final class Ground {
     private final List<Box> above;
     private final List<Rule> rules;
     private final List<List<Box>> boxes;
+    private final List<Integer> outcomes;
     private final Set<String> unread;
 
     /** {@code unread} are the names of facts that ladders alone hang on. */
@@ -38,6 +39,8 @@ final class Ground {
         this.budget = budget;
         this.above = List.copyOf(above);
         this.rules = List.copyOf(rules);
+        List<Outcome> known = rules.stream().map(Outcome::of).distinct().toList();
+        this.outcomes = rules.stream().map(rule -> known.indexOf(Outcome.of(rule))).toList();
         this.boxes = rules.stream().map(rule -> rule.when().whole() ? Boxes.of(rule.when(), space.axes())
                 : List.<Box>of()).toList();
     }
@@ -77,6 +80,11 @@ final class Ground {
     /** The boxes of a rule; none for {@code otherwise}, or where a part of it could not be read. */
     List<Box> boxes(int rule) {
         return boxes.get(rule);
+    }
+
+    /** Whether two rules have one outcome, so that they may overlap. */
+    boolean sameOutcome(int first, int second) {
+        return outcomes.get(first).equals(outcomes.get(second));
     }
 
     /** The boxes of all rules here and above. */
@@ -121,7 +129,11 @@ final class Ground {
             return free(within, covered());
         }
         List<Box> before = new ArrayList<>(above);
-        boxes.subList(0, rule).forEach(before::addAll);
+        for (int earlier = 0; earlier < rule; earlier++) {
+            if (sameOutcome(earlier, rule)) {
+                before.addAll(boxes.get(earlier));
+            }
+        }
         return boxes.get(rule).stream().flatMap(box -> box.intersect(within).stream())
                 .flatMap(box -> free(box, before).stream()).findFirst();
     }

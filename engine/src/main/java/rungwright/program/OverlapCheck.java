@@ -37,8 +37,8 @@ final class OverlapCheck {
         List<List<Box>> rules = IntStream.range(0, ground.rules().size()).mapToObj(ground::boxes).toList();
         Possible real = ground.above().isEmpty() ? ground.real()
                 : cell -> ground.free(cell, ground.above()).isPresent();
-        list(rules, real, (first, second) -> !isSame(first, second), findings);
-        list(rules, real, this::isSame, findings);
+        list(rules, real, (first, second) -> !ground.sameOutcome(first, second), findings);
+        list(rules, real, ground::sameOutcome, findings);
         return findings;
     }
 
@@ -51,12 +51,8 @@ final class OverlapCheck {
         }
     }
 
-    private boolean isSame(int first, int second) {
-        return Outcome.of(ground.rules().get(first)).equals(Outcome.of(ground.rules().get(second)));
-    }
-
     private Finding more(Overlap listed) {
-        boolean same = isSame(listed.first(), listed.second());
+        boolean same = ground.sameOutcome(listed.first(), listed.second());
         return Finding.of(same ? Code.SAME_OUTCOME_OVERLAP : Code.OVERLAP, ground.rules().get(0).place(),
                 "more pairs of rules fire at the same sessions than"
                 + " the " + MOST_LISTED + " listed").withHint("let each session be covered by one rule");
@@ -65,7 +61,7 @@ final class OverlapCheck {
     private Finding finding(Overlap overlap) {
         Rule first = ground.rules().get(overlap.first());
         Rule second = ground.rules().get(overlap.second());
-        boolean same = isSame(overlap.first(), overlap.second());
+        boolean same = ground.sameOutcome(overlap.first(), overlap.second());
         String words = new BoxWords(ground.space().axes(), ground.whole()).words(overlap.common());
         Finding finding = Finding.of(same ? Code.SAME_OUTCOME_OVERLAP : Code.OVERLAP, second.place(),
                 "both " + Shown.quoted(first.label()) + " and " + Shown.quoted(second.label()) + " fire at "

@@ -54,7 +54,7 @@ final class Promise {
             targets.atTheStart();
         }
         findings.addAll(targets.findings());
-        if (isWhole(situations)) {
+        if (isWhole(situations) && targets.findings().isEmpty()) {
             findings.addAll(ReachCheck.findings(outline, situations, breaks, placing));
             findings.addAll(SeeSawCheck.findings(outline, situations, boxes));
         }

@@ -34,7 +34,7 @@ record Situation(Outline outline, Optional<Stage> stage, Space space, List<Box> 
 
     /** Rules of a list of their own, at a moment that is not a session in a stage. */
     static Ground alone(Outline outline, RuleList list, Moment moment, Budget budget) {
-        List<Axis> axes = withFacts(Boxes.axes(list.rules()), outline);
+        List<Axis> axes = withFacts(list.rules(), outline);
         Space space = Space.of(axes, moment, budget);
         return new Ground(space, space.whole(), budget, List.of(), list.rules(),
                 unread(list.rules(), outline));
@@ -44,7 +44,7 @@ record Situation(Outline outline, Optional<Stage> stage, Space space, List<Box> 
         List<Rule> all = Stream.of(outline.stop().rules(), outline.everyStage().rules(), own)
                 .flatMap(List::stream)
                 .toList();
-        Space space = Space.of(withFacts(Boxes.axes(all), outline), Moment.SESSION, budget);
+        Space space = Space.of(withFacts(all, outline), Moment.SESSION, budget);
         Box whole = space.whole();
         Set<String> unread = unread(all, outline);
         Ground stop = new Ground(space, whole, budget, List.of(), outline.stop().rules(), unread);
@@ -93,9 +93,10 @@ record Situation(Outline outline, Optional<Stage> stage, Space space, List<Box> 
                 .map(axis -> axis.quantity().name()).collect(Collectors.toSet());
     }
 
-    private static List<Axis> withFacts(List<Axis> axes, Outline outline) {
-        List<Axis> all = new ArrayList<>(axes);
-        FactAxes.ofLadders(outline).stream().filter(axis -> !all.contains(axis)).forEach(all::add);
-        return all;
+    /** The axes that the rules ask about, and those of facts in their formulas and behind ladders. */
+    private static List<Axis> withFacts(List<Rule> rules, Outline outline) {
+        return Stream.of(Boxes.axes(rules), FactAxes.of(rules), FactAxes.ofLadders(outline))
+                .flatMap(List::stream)
+                .distinct().toList();
     }
 }
