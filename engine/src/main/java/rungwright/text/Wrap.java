@@ -1,0 +1,49 @@
+package rungwright.text;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text broken at its blanks into lines of so many columns; a word that is longer is broken within. */
+final class Wrap {
+    private Wrap() {
+    }
+
+    /** The lines of a text, at least one. */
+    static List<String> lines(String text, int columns) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.strip().split(" +")) {
+            String rest = word;
+            if (line.length() > 0 && Width.of(line.toString()) + 1 + Width.of(rest) > columns) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            while (line.length() == 0 && Width.of(rest) > columns) {
+                String head = head(rest, columns);
+                lines.add(head);
+                rest = rest.substring(head.length());
+            }
+            line.append(line.length() == 0 ? "" : " ").append(rest);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    /** The lines of a text after a lead, the later ones under the first: {@code "- "} and a caution. */
+    static List<String> after(String lead, String text, int columns) {
+        List<String> lines = new ArrayList<>(lines(text, Math.max(1, columns - Width.of(lead))));
+        String under = " ".repeat(Width.of(lead));
+        lines.replaceAll(line -> under + line);
+        lines.set(0, lead + lines.get(0).substring(under.length()));
+        return lines;
+    }
+
+    /** As much of a word as fits, at least one character. */
+    private static String head(String word, int columns) {
+        int end = word.offsetByCodePoints(0, 1);
+        while (end < word.length() && Width.of(word.substring(0, word.offsetByCodePoints(end, 1))) <= columns) {
+            end = word.offsetByCodePoints(end, 1);
+        }
+        return word.substring(0, end);
+    }
+}
