@@ -7,17 +7,18 @@ import rungwright.json.CheckedSpec;
 import rungwright.program.Checked;
 import rungwright.program.Outline;
 import rungwright.program.RuleList;
+import rungwright.spec.Spec;
 import rungwright.yaml.Reading;
 import rungwright.yaml.SpecReader;
 
 /** A spec's file, its text for people, and what checking it gave. */
-record Examined(String file, String source, Checked checked) {
+record Examined(String file, String source, Optional<Spec> spec, Checked checked) {
     /** Reads and proves the spec in {@code bytes}. */
     static Examined of(String file, byte[] bytes) {
         Reading reading = SpecReader.readBytes(bytes);
         Checked checked = reading.spec().map(spec -> Checked.of(spec, reading.findings()))
                 .orElseGet(() -> new Checked(Optional.empty(), Optional.empty(), reading.findings()));
-        return new Examined(file, Input.text(bytes), checked);
+        return new Examined(file, Input.text(bytes), reading.spec(), checked);
     }
 
     /** What there is to say about it. */

@@ -85,6 +85,7 @@ public final class Main implements Callable<Integer> {
     private static CommandLine commandLine(Main main, Console console, Faults faults) {
         return new CommandLine(main)
                 .addSubcommand(new CheckCommand(console))
+                .addSubcommand(new ShowCommand(console))
                 .setOut(writer(console.out()))
                 .setErr(writer(console.err()))
                 .setUsageHelpWidth(HELP_WIDTH)

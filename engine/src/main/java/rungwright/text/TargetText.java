@@ -1,9 +1,9 @@
 package rungwright.text;
 
-import java.util.List;
 import java.util.Optional;
 import rungwright.finding.Shown;
 import rungwright.program.Ladder;
+import rungwright.program.Outline;
 import rungwright.program.RungChoice;
 import rungwright.program.Rule;
 import rungwright.program.Stage;
@@ -13,11 +13,11 @@ import rungwright.spec.RuleKind;
 /**
  * Where a rule leads, in words: {@code 1 rung up; from the top rung to stage free dip}.
  *
- * @param stages all stages, for their names and ladders
+ * @param outline the program, for its stages' names and ladders
  * @param stage the stage the rule stands in; empty for rules of the sections
  * @param rule the rule
  */
-record TargetText(List<Stage> stages, Optional<Stage> stage, Rule rule) implements Target.Cases<String> {
+record TargetText(Outline outline, Optional<Stage> stage, Rule rule) implements Target.Cases<String> {
     private static final RungChoice BOTTOM = new RungChoice.Bottom();
 
     /** The words for where it leads, from the end rung too. */
@@ -34,8 +34,9 @@ record TargetText(List<Stage> stages, Optional<Stage> stage, Rule rule) implemen
         if (single && end.isPresent()) {
             return end.get();
         }
-        return move + most + end.map(words -> "; from the " + (target.up() ? "top" : "bottom") + " rung: " + words)
-                .orElse(staysAtTheBottom(target) ? "; the bottom rung stays" : "");
+        String otherwise = staysAtTheBottom(target) ? "; from the bottom rung: the same place" : "";
+        return move + most + end.map(to -> "; from the " + (target.up() ? "top" : "bottom") + " rung: " + to)
+                .orElse(otherwise);
     }
 
     private Optional<String> fromTheEnd(Target.ByRungs target) {
@@ -55,7 +56,7 @@ record TargetText(List<Stage> stages, Optional<Stage> stage, Rule rule) implemen
             return "the next stage, or the goal";
         }
         int next = stage.get().number() + 1;
-        return next < stages.size() ? atStage(new Target.AtStage(next, BOTTOM)) : goal();
+        return next < outline.stages().size() ? atStage(new Target.AtStage(next, BOTTOM)) : goal();
     }
 
     @Override
@@ -65,7 +66,8 @@ record TargetText(List<Stage> stages, Optional<Stage> stage, Rule rule) implemen
 
     @Override
     public String start() {
-        return "the start, as the latest assessment says";
+        return outline.placement().isPresent() ? "the start, as the latest assessment says"
+                : "the start: " + atStage(new Target.AtStage(0, BOTTOM));
     }
 
     @Override
@@ -75,7 +77,7 @@ record TargetText(List<Stage> stages, Optional<Stage> stage, Rule rule) implemen
 
     @Override
     public String atStage(Target.AtStage target) {
-        Stage to = stages.get(target.stage());
+        Stage to = outline.stages().get(target.stage());
         return "stage " + Shown.text(to.name()) + target.rung().match(new RungText(to.ladder()));
     }
 }

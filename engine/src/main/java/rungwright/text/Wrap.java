@@ -41,7 +41,8 @@ final class Wrap {
     /** As much of a word as fits, at least one character. */
     private static String head(String word, int columns) {
         int end = word.offsetByCodePoints(0, 1);
-        while (end < word.length() && Width.of(word.substring(0, word.offsetByCodePoints(end, 1))) <= columns) {
+        while (end < word.length()
+                && Width.of(word.substring(0, word.offsetByCodePoints(end, 1))) <= columns) {
             end = word.offsetByCodePoints(end, 1);
         }
         return word.substring(0, end);
