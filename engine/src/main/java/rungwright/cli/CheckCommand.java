@@ -46,6 +46,9 @@ final class CheckCommand implements Callable<Integer> {
     private Form form = Form.TEXT;
 
     @Mixin
+    private final ProofSize size = new ProofSize();
+
+    @Mixin
     private final Shade shade = new Shade();
 
     CheckCommand(Console console) {
@@ -57,7 +60,7 @@ final class CheckCommand implements Callable<Integer> {
         List<Examined> all = new ArrayList<>();
         List<byte[]> contents = Input.all(files, console);
         for (int i = 0; i < files.size(); i++) {
-            all.add(Examined.of(files.get(i), contents.get(i)));
+            all.add(Examined.of(files.get(i), contents.get(i), size.boxes()));
         }
         List<CheckedSpec> summaries = all.stream().map(Examined::summary).toList();
         if (form == Form.JSON) {

@@ -13,10 +13,10 @@ import rungwright.yaml.SpecReader;
 
 /** A spec's file, its text for people, and what checking it gave. */
 record Examined(String file, String source, Optional<Spec> spec, Checked checked) {
-    /** Reads and proves the spec in {@code bytes}. */
-    static Examined of(String file, byte[] bytes) {
+    /** Reads and proves the spec in {@code bytes}, looking at so many boxes a stage. */
+    static Examined of(String file, byte[] bytes, long budget) {
         Reading reading = SpecReader.readBytes(bytes);
-        Checked checked = reading.spec().map(spec -> Checked.of(spec, reading.findings()))
+        Checked checked = reading.spec().map(spec -> Checked.of(spec, reading.findings(), budget))
                 .orElseGet(() -> new Checked(Optional.empty(), Optional.empty(), reading.findings()));
         return new Examined(file, Input.text(bytes), reading.spec(), checked);
     }

@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -92,6 +93,12 @@ public final class Main implements Callable<Integer> {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setParameterExceptionHandler(new Misunderstanding(console))
                 .setExecutionExceptionHandler(faults);
+    }
+
+    /** The commands there are, for who asks each for its help. */
+    static Set<String> commandNames() {
+        Console none = Console.of(InputStream.nullInputStream(), System.out, System.err);
+        return commandLine(new Main(), none, new Faults(none, () -> false)).getSubcommands().keySet();
     }
 
     private static PrintWriter writer(PrintStream stream) {

@@ -38,6 +38,9 @@ final class ShowCommand implements Callable<Integer> {
     private Form form = Form.TEXT;
 
     @Mixin
+    private final ProofSize size = new ProofSize();
+
+    @Mixin
     private final Shade shade = new Shade();
 
     ShowCommand(Console console) {
@@ -46,7 +49,7 @@ final class ShowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Examined examined = Examined.of(file, new Input(file, console).bytes());
+        Examined examined = Examined.of(file, new Input(file, console).bytes(), size.boxes());
         if (examined.checked().program().isEmpty()) {
             CheckText.lines(examined.summary(), examined.source(), shade.colours(console))
                     .forEach(console.err()::println);

@@ -18,6 +18,9 @@ public sealed interface Ladder {
     /** This trainee's rungs, easiest first; empty where there is none for them. */
     List<Rung> rungs(Facts facts);
 
+    /** The unit that its amounts are written in; none where rungs have names alone. */
+    Unit unit();
+
     /** Answers by the kind of ladder. */
     <R> R match(Cases<R> cases);
 
@@ -35,6 +38,11 @@ public sealed interface Ladder {
                 rungs.add(new Rung(rungs.size() + 1, name, Optional.empty(), false));
             }
             return rungs;
+        }
+
+        @Override
+        public Unit unit() {
+            return Unit.NONE;
         }
 
         @Override
@@ -93,6 +101,11 @@ public sealed interface Ladder {
         @Override
         public List<Rung> rungs(Facts facts) {
             return new OwnItems(this, facts.items(list)).rungs();
+        }
+
+        @Override
+        public Unit unit() {
+            return list.values().unit();
         }
 
         @Override

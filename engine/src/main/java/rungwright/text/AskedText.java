@@ -3,6 +3,7 @@ package rungwright.text;
 import java.util.ArrayList;
 import java.util.List;
 import rungwright.finding.Shown;
+import rungwright.measure.BuiltIn;
 import rungwright.measure.Fact;
 import rungwright.measure.Measure;
 import rungwright.measure.WorkedOut;
@@ -36,10 +37,21 @@ final class AskedText {
     /** {@code work time: not logged but worked out as reps * 4 s, set by set}. */
     static String of(WorkedOut measure, Spec spec) {
         String how = spec.measures().stream()
-                .filter(each -> each.name().value().strip().equals(measure.name())).findFirst().map(AskedText::formula).orElse("");
+                .filter(each -> each.name().value().strip().equals(measure.name())).findFirst()
+                .map(AskedText::formula).orElse("");
         String sets = measure.bySet() ? ", set by set" + measure.take()
                 .map(take -> ", of which the " + take.word() + " counts").orElse("") : "";
         return Shown.text(measure.name()) + ": not logged but worked out as " + how + sets;
+    }
+
+    /** {@code days away: counted, the days since the last session}. */
+    static String of(BuiltIn counted) {
+        return counted.word() + ": counted, the " + switch (counted) {
+            case SETS_LOGGED -> "sets of the session";
+            case SESSIONS_HERE -> "sessions in this stage and on this rung, this one included";
+            case DAYS_HERE -> "days since they came to this stage and rung";
+            case DAYS_AWAY -> "days since the last session";
+        };
     }
 
     private static String formula(MeasureSpec written) {

@@ -31,7 +31,8 @@ final class ClauseText {
             regions.add("and so on");
         }
         String words = String.join("; or ", regions).replace("or and so on", "and so on");
-        String repeat = row.rule().repeat().isOnce() ? "" : ": " + RepeatText.of(row.rule().repeat());
+        String repeat = row.rule().repeat().isOnce() ? ""
+                : ", and that in " + RepeatText.of(row.rule().repeat());
         return (otherwise ? "otherwise, that is " : "") + words + repeat;
     }
 }

@@ -16,7 +16,7 @@ import rungwright.finding.Shown;
  */
 final class Excerpt {
     private static final int BEFORE = 56;
-    private static final int AFTER = 36;
+    private static final int SHOWN = 92;
     private static final int TAB = 4;
     private static final String CUT = "…";
 
@@ -37,7 +37,7 @@ final class Excerpt {
         int[] points = source.get(place.line() - 1).codePoints().toArray();
         int at = Math.min(place.column() - 1, points.length);
         int from = Math.max(0, at - BEFORE);
-        int to = Math.min(points.length, at + AFTER);
+        int to = Math.min(points.length, from + SHOWN);
         String before = (from > 0 ? CUT : "") + shown(points, from, at, 0);
         String after = shown(points, at, to, Width.of(before)) + (to < points.length ? CUT : "");
         return List.of(String.format("%5d | %s", place.line(), before + after),

@@ -4,6 +4,7 @@ import java.util.List;
 import rungwright.finding.Shown;
 import rungwright.program.Facts;
 import rungwright.program.Ladder;
+import rungwright.program.LimitWords;
 import rungwright.program.Rung;
 
 /** The rungs of a stage in words, easiest first. */
@@ -29,14 +30,13 @@ final class LadderText implements Ladder.Cases<String> {
     }
 
     private static String listed(List<Rung> rungs) {
-        return "easiest first: "
-                + String.join(", ", rungs.stream().map(rung -> Shown.text(rung.name())).toList());
+        return String.join(", ", rungs.stream().map(rung -> Shown.text(rung.name())).toList());
     }
 
     @Override
     public String run(Ladder.Run ladder) {
         return "from " + ladder.unit().show(ladder.start()) + " to "
-                + ladder.end().match(new LimitText(ladder.unit())) + ", in steps of "
+                + Shown.text(ladder.end().match(new LimitWords(ladder.unit()))) + ", in steps of "
                 + ladder.unit().show(ladder.step());
     }
 
@@ -46,7 +46,7 @@ final class LadderText implements Ladder.Cases<String> {
         String together = ladder.together()
                 ? "all together, then without the smallest, and so on to the two largest; then "
                 : "";
-        return "made from the trainee's own " + own + ", most help first: " + together
+        return "made from the trainee's own " + own + ": " + together
                 + "each alone, the largest first"
                 + ladder.then().map(name -> "; then " + Shown.text(name)).orElse("");
     }

@@ -1,9 +1,9 @@
 package rungwright.text;
 
 import rungwright.finding.Shown;
-import rungwright.measure.Unit;
 import rungwright.program.Ladder;
 import rungwright.program.Limit;
+import rungwright.program.LimitWords;
 import rungwright.program.RungChoice;
 
 /** Which rung of a stage a target means: {@code , the highest rung up to 60 kg}. */
@@ -30,38 +30,11 @@ record RungText(Ladder ladder) implements RungChoice.Cases<String> {
 
     @Override
     public String upTo(Limit limit) {
-        return ", the highest rung up to " + limit.match(new LimitText(unit()));
+        return ", the highest rung up to " + Shown.text(limit.match(new LimitWords(ladder.unit())));
     }
 
     @Override
     public String whereTheyLeftIt() {
         return ladder.equals(Ladder.SINGLE) ? "" : ", the rung last held there (its bottom rung if none)";
-    }
-
-    private Unit unit() {
-        return ladder.match(new Units());
-    }
-
-    /** The unit that a ladder's rungs are written in. */
-    private record Units() implements Ladder.Cases<Unit> {
-        @Override
-        public Unit named(Ladder.Named ladder) {
-            return Unit.NONE;
-        }
-
-        @Override
-        public Unit amounts(Ladder.Amounts ladder) {
-            return ladder.unit();
-        }
-
-        @Override
-        public Unit run(Ladder.Run ladder) {
-            return ladder.unit();
-        }
-
-        @Override
-        public Unit eachOf(Ladder.EachOf ladder) {
-            return ladder.list().values().unit();
-        }
     }
 }

@@ -3,7 +3,9 @@ package rungwright.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungwright.finding.Shown;
+import rungwright.measure.BuiltIn;
 import rungwright.program.DecisionTable;
 import rungwright.program.Ladder;
 import rungwright.program.Outline;
@@ -18,7 +20,6 @@ import rungwright.spec.Spec;
  */
 public final class ShowText {
     private static final int WIDEST = 80;
-    private static final String INDENT = "  ";
 
     private final Spec spec;
     private final Program program;
@@ -67,11 +68,17 @@ public final class ShowText {
         heading("What is logged");
         outline.measures().forEach(measure -> add("- ", AskedText.of(measure)));
         outline.workedOut().forEach(measure -> add("- ", AskedText.of(measure, spec)));
+        Stream.of(BuiltIn.values()).filter(this::isAsked)
+                .forEach(counted -> add("- ", AskedText.of(counted)));
+    }
+
+    private boolean isAsked(BuiltIn counted) {
+        return outline.axes().stream().anyMatch(axis -> axis.quantity().name().equals(counted.word()));
     }
 
     private void sections() {
-        section("When to stop", "A stop rule comes before every other rule. Once a professional has cleared the"
-                + " trainee, they go on where the last column says.", outline.stop(),
+        section("When to stop", "A stop rule comes before every other rule. Once a professional has cleared"
+                + " the trainee, they go on where the last column says.", outline.stop(),
                 DecisionTable.ofStop(program));
         DecisionTable.ofBreak(program).ifPresent(table -> section("After a break",
                 "Looked at before the session that follows it, which is then judged in the place that gives.",
@@ -79,8 +86,9 @@ public final class ShowText {
         section("In every stage", "These rules come before a stage's own.", outline.everyStage(),
                 DecisionTable.ofEveryStage(program));
         DecisionTable.ofPlacement(program).ifPresent(table -> {
-            section("Where a new trainee starts", "", outline.placement().orElseThrow(), table);
-            outline.assessments().forEach(assessment -> add(INDENT + "- ", AskedText.of(assessment)));
+            heading("Where a new trainee starts");
+            outline.assessments().forEach(assessment -> add("- ", AskedText.of(assessment)));
+            lines.addAll(new TableText(outline, Optional.empty()).lines(table));
         });
     }
 
@@ -89,16 +97,14 @@ public final class ShowText {
             return;
         }
         heading(heading);
-        if (!what.isEmpty()) {
-            add("", what);
-        }
+        add("", what);
         where(table);
         lines.addAll(new TableText(outline, Optional.empty()).lines(table));
     }
 
     private void where(DecisionTable table) {
         if (!table.where().isEmpty()) {
-            add("", "What is left to this table: " + ClauseText.all(table.where()) + ".");
+            add("", "Left by the rules above: " + ClauseText.all(table.where()) + ".");
         }
     }
 
@@ -108,7 +114,7 @@ public final class ShowText {
         stage.prescription().map(PrescriptionText::phrases)
                 .ifPresent(phrases -> phrases.forEach(phrase -> add("- ", phrase)));
         if (!stage.ladder().equals(Ladder.SINGLE)) {
-            add("Rungs ", LadderText.of(stage.ladder()) + ".");
+            add("Rungs, easiest first: ", LadderText.of(stage.ladder()));
         }
         DecisionTable table = DecisionTable.ofStage(program, stage.number());
         where(table);

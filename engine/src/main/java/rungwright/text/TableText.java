@@ -8,7 +8,6 @@ import rungwright.program.DecisionTable;
 import rungwright.program.Outline;
 import rungwright.program.Rule;
 import rungwright.program.Stage;
-import rungwright.spec.RuleKind;
 
 /**
  * A list of rules as a table of three columns within 80: when, what happens, where it leads. Under a row
@@ -45,15 +44,12 @@ final class TableText {
     /** The kind and the rule's own name, where it has one: {@code advance: Less help}. */
     private String what(Rule rule) {
         boolean named = !rule.label().matches("(.*: )?" + rule.kind().word() + "( \\d+)?");
-        return kind(rule.kind()) + (named ? ": " + Shown.text(rule.label()) : "");
-    }
-
-    private static String kind(RuleKind kind) {
-        return switch (kind) {
-            case ADVANCE, FALL_BACK, HOLD -> kind.word();
-            case STOP -> "stop, seek medical help";
-            case BREAK -> "back after a break";
-            case PLACE -> "placed";
+        String name = named ? ": " + Shown.text(rule.label()) : "";
+        return switch (rule.kind()) {
+            case ADVANCE, FALL_BACK, HOLD -> rule.kind().word() + name;
+            case STOP -> "stop, seek medical help" + name;
+            case BREAK -> "goes on" + name;
+            case PLACE -> "starts" + name;
         };
     }
 

@@ -30,4 +30,25 @@ class MainTest {
                 + "`rungwright --help` says more\n", shell.err());
         assertEquals("", shell.out());
     }
+
+    @Test
+    void aCommandThatIsMisspeltIsSuggested() {
+        assertEquals(2, shell.run("chek", "a.yaml"));
+        assertEquals("rungwright: there is no command `chek`; did you mean `check`?\n"
+                + "`rungwright --help` says more\n", shell.err());
+    }
+
+    @Test
+    void everyCommandHasHelpWithItsPurposeItsUsageAndAnExample() {
+        for (String command : Main.commandNames()) {
+            assertEquals(0, shell.run(command, "--help"), command);
+            assertTrue(shell.out().contains("\nrungwright " + command + " "), shell::out);
+            assertTrue(shell.out().contains("For example:\n  rungwright " + command + " "), shell::out);
+            assertTrue(shell.out().contains("Exit code 0 "), shell::out);
+            assertEquals("", shell.err());
+            String purpose = shell.out().lines().findFirst().orElseThrow();
+            assertEquals(0, shell.run("--help"));
+            assertTrue(shell.out().contains(purpose), () -> purpose + "\n" + shell.out());
+        }
+    }
 }

@@ -1,0 +1,44 @@
+package rungwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+class ShowCommandTest {
+    private static final String SPEC = """
+            program: Plank
+            version: 1
+            goal: One minute
+            measures: { hold: { values: 0 to 120 s } }
+            stages:
+              plank:
+                advance: { when: { hold: at least 60 s } }
+                hold: otherwise
+            """;
+
+    private final Shell shell = new Shell();
+
+    @Test
+    void aProvenSpecIsShown() {
+        assertEquals(0, shell.feed(SPEC, "show", "-"), shell::err);
+        assertTrue(shell.out().startsWith("Plank, version 1\nGoal: One minute\n"), shell::out);
+        assertTrue(shell.out().contains("otherwise, that is hold under 60 s"), shell::out);
+        assertEquals("", shell.err());
+    }
+
+    @Test
+    void aSpecWithAHoleShowsItsFindingsAndNothingElse() {
+        assertEquals(1, shell.feed(SPEC.replace("otherwise", "{ when: { hold: under 50 s } }"), "show", "-"));
+        assertEquals("", shell.out());
+        assertTrue(shell.err().contains("[gap]") && shell.err().contains("not proven"), shell::err);
+    }
+
+    @Test
+    void noFileAndTwoFilesAreNotUnderstood() {
+        assertEquals(2, shell.run("show"));
+        assertTrue(shell.err().startsWith("rungwright show: missing required parameter: 'SPEC'"), shell::err);
+        assertEquals(2, shell.run("show", "a", "b"));
+        assertTrue(shell.err().startsWith("rungwright show: `b` is one word too many"), shell::err);
+    }
+}
