@@ -25,4 +25,18 @@ enum Form {
             };
         }
     }
+
+    /** Reads {@code --format} of a command that writes text, JSON or CSV. */
+    static final class TextJsonOrCsv implements ITypeConverter<Form> {
+        @Override
+        public Form convert(String word) {
+            return switch (word) {
+                case "text" -> TEXT;
+                case "json" -> JSON;
+                case "csv" -> CSV;
+                default -> throw new TypeConversionException(
+                        Shown.quoted(word) + " is none of text, json, csv");
+            };
+        }
+    }
 }

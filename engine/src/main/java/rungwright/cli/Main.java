@@ -27,6 +27,7 @@ import rungwright.text.UsageText;
             "",
             "For example:",
             "  rungwright check program.yaml             every hole in a spec, with a trainee who falls in",
+            "  rungwright replay program.yaml log.csv    what was decided for everybody, and why",
             "  rungwright show program.yaml              the program in plain words, to be read aloud",
             "",
             "`rungwright COMMAND --help` says more about a command. A file named `-` is standard input.",
@@ -87,6 +88,7 @@ public final class Main implements Callable<Integer> {
         return new CommandLine(main)
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new ShowCommand(console))
+                .addSubcommand(new ReplayCommand(console))
                 .setOut(writer(console.out()))
                 .setErr(writer(console.err()))
                 .setUsageHelpWidth(HELP_WIDTH)

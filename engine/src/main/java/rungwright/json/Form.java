@@ -3,6 +3,7 @@ package rungwright.json;
 import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.MinimalPrettyPrinter;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -20,5 +21,10 @@ final class Form {
     static JsonGenerator generator(OutputStream out) throws IOException {
         return FACTORY.createGenerator(out, JsonEncoding.UTF8)
                 .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+    }
+
+    /** Writes documents one below the other, each on a line of its own. */
+    static JsonGenerator lines(OutputStream out) throws IOException {
+        return generator(out).setPrettyPrinter(new MinimalPrettyPrinter("\n"));
     }
 }

@@ -1,0 +1,158 @@
+package rungwright.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.OutputStreamWriter;
+import java.io.Reader;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rungwright.json.ReplayJson;
+import rungwright.program.Outline;
+import rungwright.program.Program;
+import rungwright.replay.CsvLog;
+import rungwright.replay.CsvRoster;
+import rungwright.replay.CsvTrace;
+import rungwright.replay.Replay;
+import rungwright.replay.ReplayListener;
+import rungwright.replay.Roster;
+import rungwright.replay.Summary;
+import rungwright.text.CheckText;
+import rungwright.text.ReplayText;
+
+/** {@code replay SPEC LOG…}: logged histories through the stepper. */
+@Command(
+        name = "replay",
+        header = "Run logged histories through a program, and show where the log disagrees.",
+        description = {
+            "Decides every session of a log, trainee by trainee, and prints what was decided and why. Where",
+            "the log has a column `expect` or `expect at`, each decision is compared with it.",
+            ""
+        },
+        synopsisHeading = "%n",
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "For example:",
+            "  rungwright replay program.yaml log.csv --trainees trainees.csv",
+            "  rungwright replay program.yaml log.jsonl --format json",
+            "",
+            "Exit code 0 where everything agreed, 1 where something was refused, unreadable or other than",
+            "expected, 2 where a file cannot be used."
+        })
+final class ReplayCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(index = "0", paramLabel = "SPEC", description = "The spec's file; - is standard input.")
+    private String spec = "";
+
+    @Parameters(index = "1..*", arity = "1..*", paramLabel = "LOG",
+            description = "Logs, one after the other: CSV, or JSON Lines where the name ends in .jsonl.")
+    private List<String> logs = List.of();
+
+    @Option(names = "--trainees", paramLabel = "FILE", description =
+            "Facts and assessments, a row a person, as CSV.")
+    private Optional<String> trainees = Optional.empty();
+
+    @Option(names = "--ignore", paramLabel = "COLUMN", description =
+            "A column to leave out of account; may be repeated.")
+    private List<String> ignored = List.of();
+
+    @Option(names = "--format", paramLabel = "text|json|csv", converter = Form.TextJsonOrCsv.class,
+            defaultValue = "text", description = "How to write the decisions: text (the usual), json or csv.")
+    private Form form = Form.TEXT;
+
+    @Mixin
+    private final ProofSize size = new ProofSize();
+
+    @Mixin
+    private final Shade shade = new Shade();
+
+    ReplayCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Examined examined = Examined.of(spec, new Input(spec, console).bytes(), size.boxes());
+        if (examined.checked().program().isEmpty()) {
+            CheckText.lines(examined.summary(), examined.source(), shade.colours(console))
+                    .forEach(console.err()::println);
+            return Exit.TROUBLE;
+        }
+        Program program = examined.checked().program().get();
+        boolean asks = !program.outline().facts().isEmpty() || !program.outline().assessments().isEmpty();
+        if (asks && trainees.isEmpty()) {
+            console.err().println(ReplayText.traineesNeeded());
+        }
+        Roster roster = trainees.isPresent() ? roster(trainees.get(), program.outline()) : Roster.EMPTY;
+        return run(program, roster).isClean() && roster.unreadable().isEmpty() ? Exit.FINE : Exit.TROUBLE;
+    }
+
+    private Summary run(Program program, Roster roster) throws IOException {
+        return switch (form) {
+            case TEXT -> {
+                Timeline timeline = new Timeline(console.out()::println);
+                Summary summary = run(program, roster, timeline);
+                timeline.flush();
+                console.out().println();
+                ReplayText.summary(summary).forEach(console.out()::println);
+                yield summary;
+            }
+            case JSON -> {
+                try (ReplayJson json = ReplayJson.to(console.out())) {
+                    Summary summary = run(program, roster, json);
+                    json.summary(summary);
+                    yield summary;
+                }
+            }
+            case CSV -> {
+                OutputStreamWriter out = new OutputStreamWriter(console.out(), StandardCharsets.UTF_8);
+                Summary summary = run(program, roster, CsvTrace.to(out));
+                out.flush();
+                ReplayText.summary(summary).forEach(console.err()::println);
+                yield summary;
+            }
+        };
+    }
+
+    private Summary run(Program program, Roster roster, ReplayListener listener) throws IOException {
+        Replay replay = new Replay(program, roster, listener);
+        roster.unreadable().forEach(listener::unreadable);
+        for (String log : logs) {
+            try (Reader text = reader(log)) {
+                replay.run(LogFile.open(log, text, program.outline(), columnsToIgnore()));
+            }
+        }
+        return replay.summary();
+    }
+
+    private Roster roster(String file, Outline outline) throws IOException {
+        try (Reader text = reader(file)) {
+            CsvRoster.Outcome outcome = CsvRoster.read(text, outline, columnsToIgnore());
+            return outcome.roster().orElseThrow(() -> new CannotReadException(
+                    file + ": " + outcome.refusal().orElse("")));
+        }
+    }
+
+    private Set<String> columnsToIgnore() {
+        return new HashSet<>(ignored);
+    }
+
+    /** The file's text, in which what is not UTF-8 is a fault and no mark. */
+    private Reader reader(String file) {
+        CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        return new BufferedReader(new InputStreamReader(new Input(file, console).open(), strict));
+    }
+}
