@@ -31,6 +31,12 @@ public record Words(List<String> names) implements Values {
         return equals(YES_OR_NO);
     }
 
+    /** Of few names only, since thousands of rules may ask about thousands of names. */
+    @Override
+    public int hashCode() {
+        return 31 * names.size() + names.get(0).hashCode();
+    }
+
     @Override
     public long count() {
         return names.size();

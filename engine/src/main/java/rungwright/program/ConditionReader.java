@@ -15,7 +15,7 @@ final class ConditionReader {
     static final long MOST_BOXES = 10_000;
 
     /** More of them than this in a whole spec are refused too. */
-    static final long MOST_BOXES_OF_ALL = 50_000;
+    static final long MOST_BOXES_OF_ALL = 20_000;
 
     private final CriterionReader criteria;
     private final Troubles troubles;
@@ -44,7 +44,7 @@ final class ConditionReader {
         boxesOfAll += tooMany ? 0 : boxes;
         if (tooMany) {
             troubles.add(Code.TOO_LARGE, spec.place(),
-                    "the lists in `when` make over 10,000 combinations in a rule or 50,000 in a spec",
+                    "the lists in `when` make over 10,000 combinations in a rule or 20,000 in a spec",
                     "ask for ranges, or split the rule");
         }
         boolean whole = spec.whole() && anyOf.size() == spec.anyOf().size() && !tooMany;

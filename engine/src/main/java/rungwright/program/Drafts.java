@@ -35,6 +35,12 @@ record Drafts(Optional<DraftRules> stop, Optional<DraftRules> afterABreak, Optio
         return lists().flatMap(DraftRules::wants);
     }
 
+    /** Every criterion of every rule, in the same order. */
+    Stream<DraftCriterion> criteria() {
+        return lists().flatMap(list -> list.rules().stream())
+                .flatMap(rule -> rule.when().anyOf().stream()).flatMap(List::stream);
+    }
+
     /** What is wrong with maps of criteria that no session can meet together. */
     Stream<Finding> impossible(Axes axes) {
         return lists().flatMap(list -> list.rules().stream()).map(DraftRule::when)

@@ -32,6 +32,8 @@ final class FormulaParser {
     static Optional<FormulaPart> read(String tidy, Operands operands, Place place, Troubles troubles) {
         List<FormulaText.Token> tokens = FormulaText.read(tidy, operands.longestFirst());
         FormulaParser parser = new FormulaParser(tokens, operands, place, troubles);
+        tokens.stream().filter(token -> token.kind() == FormulaText.Kind.NAME)
+                .forEach(token -> operands.use(token.text()));
         if (tokens.size() > 2 * MOST_PARTS) {
             return parser.tooLarge();
         }
@@ -43,15 +45,13 @@ final class FormulaParser {
                 ? parser.misplaced("write `+`, `-`, `*` or `/` between two parts") : whole;
     }
 
-    /** Notes the names and reports the words that are none; words after a number are no name but a unit. */
+    /** Whether all words are names; reports those that are not. Words after a number are a unit. */
     private boolean allKnown() {
         boolean known = true;
         for (int i = 0; i < tokens.size(); i++) {
             FormulaText.Token token = tokens.get(i);
             boolean unit = i > 0 && tokens.get(i - 1).kind() == FormulaText.Kind.NUMBER;
-            if (token.kind() == FormulaText.Kind.NAME) {
-                operands.use(token.text());
-            } else if (token.kind() == FormulaText.Kind.WORDS && token.isWord() && !unit) {
+            if (token.kind() == FormulaText.Kind.WORDS && token.isWord() && !unit) {
                 operands.unknown(token.text(), place);
                 known = false;
             }

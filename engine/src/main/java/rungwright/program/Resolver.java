@@ -35,20 +35,25 @@ public final class Resolver {
     private Resolved resolve() {
         Vocabulary vocabulary = names.read(spec);
         List<StageLadder> ladders = new StagesReader(vocabulary, troubles).read(spec);
-        RuleReader rules = new RuleReader(
-                new ConditionReader(new CriterionReader(vocabulary, missing,
-                        new ShareSpots(vocabulary, steadiness, troubles), troubles), troubles),
-                new TargetReader(ladders, vocabulary, troubles), troubles);
-        Drafts drafts = Drafts.read(spec, new RulesReader(rules, new Labels(troubles)));
+        Drafts drafts = Drafts.read(spec, new RulesReader(rules(vocabulary, ladders), new Labels(troubles)));
         spec.measures().stream().map(missing::finding).flatMap(Optional::stream).forEach(troubles::add);
+        Optional<Finding> tooMany = AxisCap.finding(drafts.criteria());
+        tooMany.ifPresent(troubles::add);
         Axes axes = Axes.of(drafts.wants());
         drafts.impossible(axes).forEach(troubles::add);
         new UnusedMeasures(spec, vocabulary).findings().forEach(troubles::add);
         List<Stage> stages = stages(ladders, drafts, axes, vocabulary);
         List<Finding> findings = troubles.sorted();
         boolean whole = spec.whole() && findings.stream().noneMatch(Finding::isError);
-        return new Resolved(stages.isEmpty() ? Optional.empty()
+        return new Resolved(stages.isEmpty() || tooMany.isPresent() ? Optional.empty()
                 : Optional.of(outline(drafts, axes, stages, whole)), findings);
+    }
+
+    private RuleReader rules(Vocabulary vocabulary, List<StageLadder> ladders) {
+        ShareSpots shares = new ShareSpots(vocabulary, steadiness, troubles);
+        CriterionReader criteria = new CriterionReader(vocabulary, missing, shares, troubles);
+        return new RuleReader(new ConditionReader(criteria, troubles),
+                new TargetReader(ladders, vocabulary, troubles), troubles);
     }
 
     private List<Stage> stages(List<StageLadder> ladders, Drafts drafts, Axes axes, Vocabulary vocabulary) {

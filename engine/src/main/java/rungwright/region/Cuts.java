@@ -1,5 +1,6 @@
 package rungwright.region;
 
+import java.util.Collections;
 import java.util.List;
 import rungwright.measure.Ratio;
 
@@ -14,6 +15,12 @@ public record Cuts(List<Edge> edges) {
     /** Sorts the edges and keeps each once. */
     public Cuts {
         edges = edges.stream().sorted().distinct().toList();
+    }
+
+    /** Of the number of edges only, since thousands of rules may name thousands of them. */
+    @Override
+    public int hashCode() {
+        return edges.size();
     }
 
     /** How many classes there are. */
@@ -38,7 +45,7 @@ public record Cuts(List<Edge> edges) {
 
     /** The position of an edge that is one of these: the number of the class that begins at it. */
     public long startOf(Edge edge) {
-        int index = edges.indexOf(edge);
+        int index = Collections.binarySearch(edges, edge);
         if (index < 0) {
             throw new IllegalArgumentException("no cut at " + edge);
         }

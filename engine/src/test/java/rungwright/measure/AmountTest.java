@@ -41,8 +41,7 @@ class AmountTest {
         assertEquals("1.25", base("1250 g"));
         assertEquals("1500", base("1.5km"));
         assertEquals("0.07", base("7 cm"));
-        // 225 [lb_av] is 102.05828325 kg: 7000 grains of 64.79891 mg (UCUM ucum-essence.xml,
-        // facts section 12, F1)
+        // 225 [lb_av] is 102.05828325 kg: 7000 grains of 64.79891 mg (UCUM, ucum-essence.xml, F1)
         assertEquals("102.05828325", base("225 lb"));
         assertEquals(Ratio.of(new BigDecimal("0.45359237")), Unit.POUND.factor());
         assertEquals(Ratio.of(new BigDecimal("0.00006479891")).times(7000), Unit.POUND.factor());

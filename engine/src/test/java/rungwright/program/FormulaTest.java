@@ -57,44 +57,43 @@ class FormulaTest {
 
     @Test
     void repetitionMaximumFormulasGiveTheirPublishedFigures() {
-        // Epley 1985: w(1 + r/30); 100 for 10 is 133.33 (facts section 1, F2 and arithmetic)
+        // Epley, Poundage chart, 1985: w(1 + r/30); 100 for 10 is 133.33 (F2, arithmetic D)
         assertEquals("133.33", value("load * (1 + reps / 30)", "load=100 kg", "reps=10"));
         assertEquals("103.33", value("load * (1 + reps / 30)", "load=100 kg", "reps=1"));
-        // Brzycki 1993: 36w/(37 - r); 112.50 at 5, and Epley's figure exactly at 10 (section 1, D)
+        // Brzycki, JOPERD 1993;64(1):88-90: 36w/(37 - r); 112.50 at 5, Epley's figure at 10 (F2, D)
         assertEquals("112.50", value("36 * load / (37 - reps)", "load=100 kg", "reps=5"));
         assertEquals("133.33", value("36 * load / (37 - reps)", "load=100 kg", "reps=10"));
         // the same in decimals: 133.37 at 10
         assertEquals("133.37", value("load / (1.0278 - 0.0278 * reps)", "load=100 kg", "reps=10"));
-        // Lander 1985: 100w/(101.3 - 2.67123r); 113.71 at 5 and 134.07 at 10 (section 1, F2 and arithmetic)
+        // Lander, NSCA J 1985;6(6):60-61: 100w/(101.3 - 2.67123r); 113.71 at 5, 134.07 at 10 (F2, D)
         assertEquals("113.71", value("100 * load / (101.3 - 2.67123 * reps)", "load=100 kg", "reps=5"));
         assertEquals("134.07", value("100 * load / (101.3 - 2.67123 * reps)", "load=100 kg", "reps=10"));
-        // O'Conner 1989: w(1 + 0.025r); 125.00 at 10
+        // O'Conner, Simmons, O'Shea, Weight Training Today, 1989: w(1 + 0.025r); 125.00 at 10 (F2, D)
         assertEquals("125.00", value("load * (1 + 0.025 * reps)", "load=100 kg", "reps=10"));
-        // Reynolds et al. 2006, doi 10.1519/R-15304.1: chest press 1.1307 x 5RM + 0.6999 kg (F1)
+        // Reynolds et al., J Strength Cond Res 2006, doi 10.1519/R-15304.1: 1.1307 x 5RM + 0.6999 kg (F1)
         assertEquals("113.77", value("1.1307 * load + 0.6999 kg", "load=100 kg"));
     }
 
     @Test
     void aTableOfSharesGoesOverToAnotherNumberOfReps() {
-        // 285 lb for 6 (85 %) is 335.3 lb for 1 and 217.9 lb for 15 (65 %) (facts section 1,
-        // F2 and arithmetic)
+        // Haff and Triplett, Essentials of Strength Training and Conditioning, 4th ed., 2016, ch. 17: 6 reps
+        // at 85 % and 15 at 65 %, so that 285 lb for 6 is 335.3 lb for 1 and 217.9 lb for 15 (F2, D)
         assertEquals("335.29", value("pounds / 0.85", "pounds=285 lb"));
         assertEquals("217.94", value("pounds / 0.85 * 0.65", "pounds=285 lb"));
     }
 
     @Test
     void loadAndSymmetryAreProductsAndQuotients() {
-        // session load RPE 7 for 60 min is 420 units (Foster 2001, section 4, F2)
+        // RPE 7 for 60 min is a session load of 420 (Foster et al., JSCR 2001;15(1):109-115, F2)
         assertEquals("420.00", value("effort * (time / 1 min)", "effort=7", "time=60 min"));
-        // 45 of 50 is 90.0 %, 45.5 of 50 is 91.0 % (Gokeler et al. 2017, section 6, F1 and arithmetic)
+        // Gokeler et al., KSSTA 2017, doi 10.1007/s00167-016-4246-3: 45 of 50 is 90.0 % (F1, D)
         assertEquals("90.00", value("weak / strong * 100 %", "weak=45", "strong=50"));
         assertEquals("91.00", value("100 % * weak / strong", "weak=45.5", "strong=50"));
     }
 
     @Test
     void aRatingFallsByItsShare() {
-        // from 6 to 4 is -33.3 %, from 6 to 5 -16.7 % (Salaffi et al. 2004, facts check list 23,
-        // F1 and arithmetic)
+        // from 6 to 4 is -33.3 %, from 6 to 5 -16.7 % (Salaffi et al., Eur J Pain 2004;8:283-291, F1, D)
         assertEquals("-33.33", value("(weak - strong) / strong * 100", "weak=4", "strong=6"));
         assertEquals("-16.67", value("(weak - strong) / strong * 100", "weak=5", "strong=6"));
     }
