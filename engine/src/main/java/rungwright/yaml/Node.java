@@ -124,6 +124,11 @@ sealed interface Node {
         String name() {
             return key.value();
         }
+
+        /** The same under another key, which stands where this one does. */
+        Pair as(String other) {
+            return new Pair(new Scalar(key.place(), other, key.style(), other), value);
+        }
     }
 
     /** Something that could not be read; a finding says so already. */

@@ -8,6 +8,7 @@ import rungwright.spec.Entry;
 import rungwright.spec.RuleKind;
 import rungwright.spec.RuleSpec;
 import rungwright.spec.StageSpec;
+import rungwright.spec.Text;
 
 /** Reads the stages, with what is done in each and the rules of each. */
 final class StageReader {
@@ -50,9 +51,9 @@ final class StageReader {
         if (part.map().pairs().isEmpty()) {
             fields.missing("nothing stands in this stage", "write `" + STAGES.example() + "`");
         }
-        StageSpec stage = new StageSpec(part.name().text(), fields.text("ladder"), Optional.empty(), read,
-                findings.settle(mark));
-        return new StageSpec(stage.name(), stage.ladder(), prescription(fields), read, stage.whole());
+        Optional<Text> ladder = fields.text("ladder");
+        boolean whole = findings.settle(mark);
+        return new StageSpec(part.name().text(), ladder, prescription(fields), read, whole);
     }
 
     /** The kind of rule that stands under a key of a stage. */

@@ -3,12 +3,16 @@ package rungwright.yaml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungwright.finding.Code;
 import rungwright.finding.Finding;
 import rungwright.finding.Shown;
 import rungwright.finding.Suggest;
 
-/** Keys that mean nothing where they stand, and what was probably meant. */
+/**
+ * Keys that mean nothing where they stand, and what was probably meant. A key that is a slip away from one
+ * that is not there is read as that one, so that one slip is one finding.
+ */
 final class UnknownKeys {
     private final Node.Mapping map;
     private final Shape shape;
@@ -46,9 +50,25 @@ final class UnknownKeys {
         } else if (last >= index) {
             findings.aside(finding.withHint(tornText(index, last)));
         } else {
-            findings.add(finding.withHint(missingSpace(pair).orElseGet(() -> suggestion(pair.name()))));
+            reportAndGuess(pair, finding);
         }
         return Math.max(index, last) + 1;
+    }
+
+    /** Reports a key and, where it is close to one that is not there, reads it as that one. */
+    private void reportAndGuess(Node.Pair pair, Finding finding) {
+        Optional<String> close = Suggest.closest(pair.name(), shape.keys());
+        Finding hinted = finding.withHint(missingSpace(pair).orElseGet(() -> suggestion(close)));
+        if (close.filter(this::isFree).isPresent()) {
+            known.add(pair.as(close.get()));
+            findings.aside(hinted);
+        } else {
+            findings.add(hinted);
+        }
+    }
+
+    private boolean isFree(String key) {
+        return Stream.concat(known.stream(), map.pairs().stream()).noneMatch(pair -> pair.name().equals(key));
     }
 
     /**
@@ -91,9 +111,8 @@ final class UnknownKeys {
         return "put a space after the colon: " + Shown.quoted(apart);
     }
 
-    private String suggestion(String name) {
-        String keys = "keys of " + shape.owner() + ": " + shape.listed();
-        return Suggest.closest(name, shape.keys())
-                .map(close -> "did you mean `" + close + "`? " + keys).orElse(keys);
+    private String suggestion(Optional<String> close) {
+        return close.map(key -> "did you mean `" + key + "`? ").orElse("")
+                + "keys of " + shape.owner() + ": " + shape.listed();
     }
 }

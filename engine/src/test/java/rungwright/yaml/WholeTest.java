@@ -45,14 +45,23 @@ class WholeTest {
     }
 
     @Test
-    void aKeyMisreadInOneStageSaysNothingOfTheNextOrOfTheSpec() {
+    void aKeyNotReadInOneStageSaysNothingOfTheNextOrOfTheSpec() {
         Spec spec = read(HEAD + """
                 stages:
-                  tuck: { advnce: { when: { reps: at least 12 } }, hold: otherwise }
+                  tuck: { climb: { when: { reps: at least 12 } }, hold: otherwise }
                   lift: { advance: { when: { reps: at least 12 } }, hold: otherwise }
                 """);
         assertEquals(List.of(false, true), whole(spec));
         assertTrue(spec.whole());
+    }
+
+    @Test
+    void aKeyWithASlipIsReadAsTheKeyThatIsMeant() {
+        String right = HEAD + "stages: { tuck: { advance: { when: { reps: 12 } }, hold: otherwise } }\n";
+        Reading slip = SpecReader.read(right.replace("advance", "avdance"));
+        assertEquals(List.of("unknown-key"),
+                slip.findings().stream().map(finding -> finding.code().word()).toList());
+        assertEquals(read(right).stages(), slip.spec().orElseThrow().stages());
     }
 
     @Test
