@@ -25,16 +25,25 @@ final class AllValues {
      * Whether it rises everywhere or falls everywhere in each name; false where there are too many to try.
      */
     boolean isSteady(TriedBudget budget) {
+        return results(budget).filter(this::isSteady).isPresent();
+    }
+
+    /** Whether it never has a value; false where there are too many to try. */
+    boolean isNever(Ratio value, TriedBudget budget) {
+        return results(budget).filter(all -> !all.contains(Optional.of(value))).isPresent();
+    }
+
+    private Optional<List<Optional<Ratio>>> results(TriedBudget budget) {
         long combinations = 1;
         for (Quantity part : parts) {
             Optional<List<Optional<Ratio>>> own = part.match(new PartValues());
             if (own.isEmpty() || own.get().size() > TriedBudget.MOST / combinations) {
-                return false;
+                return Optional.empty();
             }
             combinations *= own.get().size();
             values.add(own.get());
         }
-        return budget.pay(combinations) && isSteady(results((int) combinations));
+        return budget.pay(combinations) ? Optional.of(results((int) combinations)) : Optional.empty();
     }
 
     private List<Optional<Ratio>> results(int combinations) {

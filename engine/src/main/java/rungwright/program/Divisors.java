@@ -5,17 +5,22 @@ import rungwright.finding.Code;
 import rungwright.finding.Place;
 import rungwright.finding.Shown;
 import rungwright.measure.Formula;
+import rungwright.measure.Ratio;
 import rungwright.measure.Span;
 
-/** Refuses to divide by what can be 0. */
+/** Refuses to divide by what can be 0, or is now above and now below it. */
 final class Divisors {
-    private Divisors() {
+    private final TriedBudget budget = new TriedBudget();
+    private final Troubles troubles;
+
+    Divisors(Troubles troubles) {
+        this.troubles = troubles;
     }
 
     /**
-     * The divisor in the form in which it can be seen never to be 0, or nothing after saying that it may be.
+     * The divisor in the form in which it can be seen never to be 0, or nothing after saying what is wrong.
      */
-    static Optional<FormulaPart> usable(FormulaPart divisor, Place place, Troubles troubles) {
+    Optional<FormulaPart> usable(FormulaPart divisor, Place place) {
         if (!span(divisor.formula()).holdsZero()) {
             return Optional.of(divisor);
         }
@@ -23,9 +28,14 @@ final class Divisors {
                 .map(sum -> new FormulaPart(sum.formula(divisor.dimension()), divisor.multiplied(),
                         divisor.units(), divisor.size()))
                 .filter(part -> !span(part.formula()).holdsZero());
-        return multiplied.isPresent() ? multiplied : troubles.refuse(Code.BAD_VALUE, place,
-                "the formula divides by what can be 0" + names(divisor.formula()),
-                "let its range begin above 0, or add to it so that it stays above 0");
+        if (multiplied.isEmpty()) {
+            boolean never = new AllValues(divisor.formula()).isNever(Ratio.ZERO, budget);
+            troubles.add(never ? Code.NOT_STEADY : Code.BAD_VALUE, place,
+                    "the formula divides by what can be "
+                    + (never ? "above 0 and below 0" : "0") + names(divisor.formula()),
+                    "let its range begin above 0, or add to it so that it stays above 0");
+        }
+        return multiplied;
     }
 
     private static Span span(Formula formula) {

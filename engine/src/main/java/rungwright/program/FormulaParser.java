@@ -15,13 +15,16 @@ final class FormulaParser {
     private static final int MOST_BRACKETS = 50;
 
     private final Operands operands;
+    private final Divisors divisors;
     private final Troubles troubles;
     private final Place place;
     private final List<FormulaText.Token> tokens;
     private int at;
     private int depth;
 
-    private FormulaParser(List<FormulaText.Token> tokens, Operands operands, Place place, Troubles troubles) {
+    private FormulaParser(List<FormulaText.Token> tokens, Operands operands, Divisors divisors, Place place,
+            Troubles troubles) {
+        this.divisors = divisors;
         this.tokens = tokens;
         this.operands = operands;
         this.place = place;
@@ -29,9 +32,10 @@ final class FormulaParser {
     }
 
     /** The formula, or nothing after saying what is wrong. */
-    static Optional<FormulaPart> read(String tidy, Operands operands, Place place, Troubles troubles) {
+    static Optional<FormulaPart> read(String tidy, Operands operands, Divisors divisors, Place place,
+            Troubles troubles) {
         List<FormulaText.Token> tokens = FormulaText.read(tidy, operands.longestFirst());
-        FormulaParser parser = new FormulaParser(tokens, operands, place, troubles);
+        FormulaParser parser = new FormulaParser(tokens, operands, divisors, place, troubles);
         tokens.stream().filter(token -> token.kind() == FormulaText.Kind.NAME)
                 .forEach(token -> operands.use(token.text()));
         if (tokens.size() > 2 * MOST_PARTS) {
@@ -97,7 +101,7 @@ final class FormulaParser {
     }
 
     private Optional<FormulaPart> quotient(FormulaPart left, FormulaPart divisor) {
-        return Divisors.usable(divisor, place, troubles).flatMap(part -> small(left.over(part)));
+        return divisors.usable(divisor, place).flatMap(part -> small(left.over(part)));
     }
 
     private Optional<FormulaPart> factor() {

@@ -83,9 +83,11 @@ final class Vocabulary {
         return usedAssessments.contains(name);
     }
 
-    /** What a name means in a list of rules. */
+    /**
+     * What a name means in a list of rules; nothing where one of two things of that name could not be read.
+     */
     Optional<Subject> subject(String name, RuleKind where) {
-        return Optional.ofNullable(seenBy(where).get(name));
+        return isLost(name, where) ? Optional.empty() : Optional.ofNullable(seenBy(where).get(name));
     }
 
     /** Whether the name is there but its definition could not be read, so that nothing can be said of it. */

@@ -27,11 +27,13 @@ final class WorkedOutReader {
     private final MissingTakes missing;
     private final Troubles troubles;
     private final Steadiness steadiness;
+    private final Divisors divisors;
     private final List<String> longestFirst;
 
     WorkedOutReader(List<MeasureSpec> specs, Vocabulary names, MissingTakes missing,
             Steadiness steadiness, Troubles troubles) {
         this.steadiness = steadiness;
+        this.divisors = new Divisors(troubles);
         specs.forEach(spec -> this.specs.putIfAbsent(Tidy.of(spec.name()), spec));
         this.names = names;
         this.missing = missing;
@@ -98,7 +100,8 @@ final class WorkedOutReader {
     private Optional<WorkedPart> read(MeasureSpec spec) {
         Text from = spec.from().orElseThrow();
         FormulaNames used = new FormulaNames(this, names, missing, troubles);
-        Optional<FormulaPart> part = FormulaParser.read(Tidy.of(from), used, from.place(), troubles);
+        Optional<FormulaPart> part = FormulaParser.read(Tidy.of(from), used, divisors, from.place(),
+                troubles);
         return part.flatMap(formula -> new WorkedOutShape(spec, troubles, steadiness).read(formula, used));
     }
 

@@ -64,7 +64,7 @@ class SteadinessParityTest {
             case 0, 1 -> left.plus(right);
             case 2 -> left.plus(right.negate());
             case 3 -> left.times(right);
-            default -> Divisors.usable(right, Place.START, new Troubles()).map(left::over)
+            default -> new Divisors(new Troubles()).usable(right, Place.START).map(left::over)
                     .orElse(left);
         };
     }
