@@ -1,8 +1,9 @@
 package rungwright.cli;
 
-import java.io.Reader;
+import java.io.BufferedReader;
 import java.util.Iterator;
 import java.util.Set;
+import rungwright.json.JsonLinesLog;
 import rungwright.program.Outline;
 import rungwright.replay.CsvLog;
 import rungwright.replay.LogLine;
@@ -12,7 +13,10 @@ final class LogFile {
     private LogFile() {
     }
 
-    static Iterator<LogLine> open(String name, Reader text, Outline outline, Set<String> ignored) {
+    static Iterator<LogLine> open(String name, BufferedReader text, Outline outline, Set<String> ignored) {
+        if (name.endsWith(".jsonl")) {
+            return new JsonLinesLog(text, outline);
+        }
         CsvLog.Outcome outcome = CsvLog.open(text, outline, ignored);
         return outcome.log().orElseThrow(() -> new CannotReadException(name + ": " + outcome.refusal()
                 .orElse("")));

@@ -130,7 +130,7 @@ final class ReplayCommand implements Callable<Integer> {
         Replay replay = new Replay(program, roster, listener);
         roster.unreadable().forEach(listener::unreadable);
         for (String log : logs) {
-            try (Reader text = reader(log)) {
+            try (BufferedReader text = reader(log)) {
                 replay.run(LogFile.open(log, text, program.outline(), columnsToIgnore()));
             }
         }
@@ -150,7 +150,7 @@ final class ReplayCommand implements Callable<Integer> {
     }
 
     /** The file's text, in which what is not UTF-8 is a fault and no mark. */
-    private Reader reader(String file) {
+    private BufferedReader reader(String file) {
         CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
         return new BufferedReader(new InputStreamReader(new Input(file, console).open(), strict));
