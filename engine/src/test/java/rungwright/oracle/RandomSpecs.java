@@ -21,6 +21,7 @@ final class RandomSpecs {
     private final List<String> ladderOf = new ArrayList<>();
     private final List<Toy.Measure> assessments = new ArrayList<>();
     private final RandomTargets targets;
+    private int named;
 
     private RandomSpecs(long seed) {
         random = new Random(new SplittableRandom(seed).nextLong());
@@ -165,7 +166,7 @@ final class RandomSpecs {
             rule = oneIn(3) ? rule.row(2, 3) : rule.row(2 + (oneIn(4) ? 1 : 0), 0);
         }
         rule = oneIn(8) ? rule.saying("Well done; go on, step by step.") : rule;
-        rule = oneIn(8) ? rule.named("rule " + random.nextInt(1000)) : rule;
+        rule = oneIn(8) ? rule.named("rule " + ++named) : rule;
         return kind.equals("advance") ? targets.advance(rule) : kind.equals("hold") ? rule
                 : targets.fallBack(rule);
     }

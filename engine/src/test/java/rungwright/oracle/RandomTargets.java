@@ -78,15 +78,29 @@ final class RandomTargets {
         return Topic.pick(ways, random);
     }
 
+    /** A rung that somebody's ladder may have. */
     private Go rung(String stage, Ladder ladder) {
         switch (ladder.type()) {
             case NAMES:
                 return Go.rung(stage, Topic.pick(ladder.names(), random));
             case EACH:
-                return Go.rung(stage, ladder.then().filter(then -> random.nextInt(4) > 0).orElse("10 kg"));
+                return ladder.then().filter(then -> random.nextInt(4) > 0).map(then -> Go.rung(stage, then))
+                        .orElseGet(() -> item(stage, ladder));
+            case AMOUNTS:
+                return amount(stage, ladder, Topic.pick(ladder.amounts(), random));
             default:
-                return Go.rung(stage, random.nextInt(5) == 0 ? "20 kg" : "10 kg");
+                Frac up = ladder.amounts().get(2).times(Frac.of(random.nextInt(2)));
+                return amount(stage, ladder, ladder.amounts().get(0).plus(up));
         }
+    }
+
+    private Go item(String stage, Ladder ladder) {
+        Toy.Fact list = world.facts.stream().filter(Toy.Fact::list).findFirst().orElseThrow();
+        return amount(stage, ladder, Topic.pick(list.grid().values(), random));
+    }
+
+    private static Go amount(String stage, Ladder ladder, Frac amount) {
+        return Go.rung(stage, amount.text() + " " + ladder.unit());
     }
 
     private Go upTo(String stage) {
