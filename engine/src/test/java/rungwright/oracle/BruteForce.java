@@ -190,12 +190,20 @@ final class BruteForce {
             Targets targets = new Targets(toy, person, Map.of());
             for (int rung = 0; rung < targets.rungs(stage).size(); rung++) {
                 Optional<Spot> to = targets.of(rule, new Spot(stage, rung));
-                if (to.isEmpty()) {
+                if (to.isEmpty() && !leadsToTheStart(rule, targets, rung)) {
                     boolean below = rule.kind().equals("fall back") && rung == 0 && rule.atEnd().isEmpty()
                             && rule.to().orElse(Go.rungs(-1)).byRungs();
                     (below ? verdict.noBelow : verdict.noTarget).add(Toy.id(where, rules, index));
                 }
             }
         }
+    }
+
+    /** Whether a rule leads where the place rules say, so that what is wrong there is wrong with those. */
+    private static boolean leadsToTheStart(Rule rule, Targets targets, int rung) {
+        boolean bottom = rule.kind().equals("fall back") && rung == 0;
+        boolean end = rule.to().map(Go::byRungs).orElse(true) && (bottom || rule.kind().equals("advance"));
+        Optional<Go> go = end && rule.atEnd().isPresent() ? rule.atEnd() : rule.to();
+        return targets.start().isEmpty() && go.map(to -> to.way() == Go.Way.START).orElse(false);
     }
 }

@@ -3,7 +3,6 @@ package rungwright.oracle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -106,8 +105,14 @@ final class EngineFindings {
         return List.of(rules.get(finding.related().get(0).place()), rules.get(finding.place()));
     }
 
+    /** Findings whose witness does not show the oracle its trouble. */
+    List<String> unshown() {
+        return findings.stream().filter(finding -> !shows(finding)).map(finding -> "not shown: " + finding)
+                .toList();
+    }
+
     /** Whether the oracle sees the trouble that a finding's witness shows; true where it should show none. */
-    boolean shows(Finding finding) {
+    private boolean shows(Finding finding) {
         boolean wanted = List.of(Code.GAP, Code.OVERLAP, Code.SAME_OUTCOME_OVERLAP, Code.NO_RUNG_BELOW,
                 Code.NO_TARGET).contains(finding.code());
         if (!wanted || finding.code() == Code.NO_TARGET && !rules.containsKey(finding.place())) {
@@ -158,10 +163,5 @@ final class EngineFindings {
             met.addAll(reader.met(toy.every(), person));
         }
         return met;
-    }
-
-    /** Findings of a code without a witness. */
-    long without(Code code) {
-        return of(code).map(Finding::witness).filter(Optional::isEmpty).count();
     }
 }

@@ -136,6 +136,9 @@ final class WitnessReader {
         for (Person person : assessed.isEmpty() ? People.assessed(toy, facts)
                 : List.of(new Person(facts.facts(), assessed))) {
             Targets targets = new Targets(toy, person, Map.of());
+            if (rule.kind().equals("place") && targets.of(rule, new Spot(0, 0)).isEmpty()) {
+                return true;
+            }
             for (int stage = 0; stage < toy.stages().size(); stage++) {
                 boolean here = witness.stage().isEmpty() || witness.stage().get()
                         .equals(toy.stages().get(stage).name());
