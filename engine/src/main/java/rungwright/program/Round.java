@@ -1,6 +1,7 @@
 package rungwright.program;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import rungwright.measure.BuiltIn;
+import rungwright.measure.Fact;
 import rungwright.measure.Measure;
 import rungwright.region.Axis;
 import rungwright.region.Sample;
@@ -33,8 +35,24 @@ final class Round {
     private Round(Outline outline, List<Situation> situations, Sample sample) {
         this.situations = situations;
         this.sample = withOwnPrevious(sample);
-        this.destinations = Destinations.of(Ladders.of(outline), new Facts(sample.facts()), Map.of(),
-                () -> Destinations.FIRST);
+        this.destinations = Destinations.of(Ladders.of(outline), facts(outline.facts(), sample),
+                lowest(outline.assessments()), () -> Destinations.FIRST);
+    }
+
+    /** The facts of the sample; what no rule reads is as low as it can be. */
+    private static Facts facts(List<Fact> facts, Sample sample) {
+        Map<Fact, List<Long>> known = new LinkedHashMap<>();
+        facts.forEach(fact -> known.put(fact, Collections.nCopies(fact.list().map(Fact.Length::least)
+                .orElse(1), 0L)));
+        known.putAll(sample.facts());
+        return new Facts(known);
+    }
+
+    /** The assessment of somebody who could do least. */
+    private static Map<Measure, Long> lowest(List<Measure> assessments) {
+        Map<Measure, Long> lowest = new LinkedHashMap<>();
+        assessments.forEach(assessment -> lowest.put(assessment, 0L));
+        return lowest;
     }
 
     /** Where the trainee stands before a session, and what counts there. */

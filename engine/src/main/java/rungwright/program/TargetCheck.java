@@ -14,6 +14,7 @@ import rungwright.measure.Fact;
 import rungwright.measure.Quantity;
 import rungwright.region.Axis;
 import rungwright.region.Box;
+import rungwright.spec.RuleKind;
 
 /**
  * Rules that can send some trainee to a rung that is not there for them; one finding a rule and place it
@@ -97,8 +98,14 @@ final class TargetCheck {
         return new Witnesses(ground.space()).near(box, List.of(box), from.map(Stage::name), Optional.empty())
                 .map(witness -> lacking(witness, to.ladder(), target.rung()))
                 .map(witness -> from.filter(stage -> rule.to() instanceof Target.ByRungs)
-                        .map(stage -> LadderWitness.top(witness, stage.ladder())).orElse(witness))
+                        .map(stage -> onTheEndRung(witness, rule, stage.ladder())).orElse(witness))
                 .map(finding::withWitness).orElse(finding);
+    }
+
+    /** The trainee on the rung from which a move by rungs goes on to another stage. */
+    private static Witness onTheEndRung(Witness witness, Rule rule, Ladder ladder) {
+        return rule.kind() == RuleKind.FALL_BACK ? LadderWitness.bottom(witness, ladder)
+                : LadderWitness.top(witness, ladder);
     }
 
     /** Bands of which the rung in question does not come, in place of any bands. */

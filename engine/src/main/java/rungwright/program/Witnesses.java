@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import rungwright.finding.Witness;
+import rungwright.measure.BuiltIn;
 import rungwright.measure.Fact;
 import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
@@ -24,6 +25,9 @@ import rungwright.region.Space;
  * more, or a total, by its list of sets.
  */
 final class Witnesses {
+    // A sample's sets are its rows, and a measure that is shown by one value does not say how many there are.
+    private static final Quantity SETS = new Quantity.Counted(BuiltIn.SETS_LOGGED);
+
     private final Space space;
 
     Witnesses(Space space) {
@@ -67,6 +71,9 @@ final class Witnesses {
                 .show(position.getAsLong()) : "none")));
         sample.counts().forEach((builtIn, count) -> add(readings,
                 Witness.Reading.of(builtIn.word(), Long.toString(count))));
+        if (space.axes().stream().anyMatch(axis -> axis.quantity().equals(SETS))) {
+            add(readings, Witness.Reading.of(SETS.name(), Integer.toString(sample.setsLogged())));
+        }
         return List.copyOf(readings.values());
     }
 

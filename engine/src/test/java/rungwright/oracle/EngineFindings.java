@@ -75,6 +75,10 @@ final class EngineFindings {
                 .map(finding -> finding.code().word()).collect(Collectors.toCollection(TreeSet::new));
     }
 
+    boolean has(Code code) {
+        return of(code).findAny().isPresent();
+    }
+
     /** The sections that findings of a code are about. */
     Set<String> sections(Code code) {
         return of(code).map(finding -> sections.getOrDefault(finding.place(), "nowhere"))

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import rungwright.finding.Witness;
 
 /** Reads a witness of the engine into the oracle's own values, and asks the oracle which rules it meets. */
@@ -16,6 +18,7 @@ final class WitnessReader {
     private final Map<String, Frac> readings = new TreeMap<>();
     private final Map<String, Frac> previous = new TreeMap<>();
     private final Map<String, Frac> counters = new TreeMap<>();
+    private final Set<String> stated = new TreeSet<>();
     private final List<Map<String, Frac>> sets = new ArrayList<>();
 
     WitnessReader(Toy toy, Witness witness) {
@@ -35,6 +38,7 @@ final class WitnessReader {
 
     private void read(Witness.Reading reading) {
         String name = reading.name();
+        stated.add(name);
         if (toy.fact(name).isPresent()) {
             Grid grid = toy.fact(name).get().grid();
             facts.put(name, reading.values().stream().map(text -> value(grid, text)).toList());
@@ -127,7 +131,7 @@ final class WitnessReader {
 
     /** Whether the days and sessions belong together before a session that follows an absence. */
     boolean isBreak() {
-        return counters.get("sessions here").sign() == 0
+        return !stated.contains("sessions here") || counters.get("sessions here").sign() == 0
                 || !counters.get("days here").less(counters.get("days away"));
     }
 
