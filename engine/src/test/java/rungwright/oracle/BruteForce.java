@@ -122,10 +122,20 @@ final class BruteForce {
                 verdict.mostDays.get(index));
         for (int i = 0; i < people.size(); i++) {
             int person = i;
-            if (!new Targets(toy, people.get(i), Map.of()).rungs(index).isEmpty()) {
-                worlds.each(people.get(i), world -> session(index, person, world));
-            }
+            boolean here = !new Targets(toy, people.get(i), Map.of()).rungs(index).isEmpty();
+            worlds.each(people.get(i), world -> {
+                see(stage, world);
+                if (here) {
+                    session(index, person, world);
+                }
+            });
         }
+    }
+
+    private void see(Toy.Stage stage, Worlds.World world) {
+        verdict.see("stop", toy.stops(), world);
+        verdict.see("every stage", toy.every(), world);
+        verdict.see(stage.name(), stage.rules(), world);
     }
 
     private void session(int index, int person, Worlds.World world) {
@@ -134,9 +144,6 @@ final class BruteForce {
             throw new TooLarge("more than " + MOST_WORLDS + " sessions in states");
         }
         Toy.Stage stage = toy.stages().get(index);
-        verdict.see("stop", toy.stops(), world);
-        verdict.see("every stage", toy.every(), world);
-        verdict.see(stage.name(), stage.rules(), world);
         List<Integer> stop = section("stop", toy.stops(), world);
         if (!stop.isEmpty()) {
             decided("stop", toy.stops(), stop.get(0), person, index, world);

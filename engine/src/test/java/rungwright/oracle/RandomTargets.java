@@ -67,7 +67,9 @@ final class RandomTargets {
                 .findFirst();
         List<Go> ways = new ArrayList<>(List.of(Go.to(Go.Way.BOTTOM, stage), Go.to(Go.Way.LEFT, stage)));
         ladder.ifPresent(l -> {
-            ways.add(Go.to(Go.Way.TOP, stage));
+            if (!stages.contains(stage + " on the top rung")) {
+                ways.add(Go.to(Go.Way.TOP, stage));
+            }
             ways.add(rung(stage, l));
             if (l.type() == Ladder.Type.EACH) {
                 ways.add(Go.to(Go.Way.SINGLE, stage));

@@ -70,6 +70,8 @@ record Rule(String kind, List<List<Crit>> when, Optional<Row> row, Optional<Go> 
 
     /** What two rules must share so that an overlap of them is no matter. */
     List<Object> outcome() {
-        return List.of(kind, to, atEnd, row);
+        Optional<Go> usual = kind.equals("advance") ? Optional.of(Go.rungs(1))
+                : kind.equals("fall back") ? Optional.of(Go.rungs(-1)) : Optional.empty();
+        return List.of(kind, to.or(() -> usual), atEnd, row);
     }
 }

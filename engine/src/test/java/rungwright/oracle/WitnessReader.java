@@ -131,7 +131,8 @@ final class WitnessReader {
 
     /** Whether the days and sessions belong together before a session that follows an absence. */
     boolean isBreak() {
-        return !stated.contains("sessions here") || counters.get("sessions here").sign() == 0
+        return !stated.containsAll(List.of("sessions here", "days here"))
+                || counters.get("sessions here").sign() == 0
                 || !counters.get("days here").less(counters.get("days away"));
     }
 
