@@ -1,5 +1,6 @@
 package rungwright.oracle;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -77,9 +78,11 @@ final class BruteForce {
             verdict.holes.add("place");
             return;
         }
-        verdict.fired.add(Toy.id("place", rules, met.get(0)));
-        if (new Targets(toy, person, Map.of()).of(rules.get(met.get(0)), new Spot(0, 0)).isEmpty()) {
-            verdict.noTarget.add(Toy.id("place", rules, met.get(0)));
+        for (int rule : met) {
+            verdict.fired.add(Toy.id("place", rules, rule));
+            if (new Targets(toy, person, Map.of()).of(rules.get(rule), new Spot(0, 0)).isEmpty()) {
+                verdict.noTarget.add(Toy.id("place", rules, rule));
+            }
         }
     }
 
@@ -109,7 +112,9 @@ final class BruteForce {
             return;
         }
         for (int stage = 0; stage < toy.stages().size(); stage++) {
-            targets("after a break", toy.breaks(), met.get(0), person, stage);
+            for (int rule : met) {
+                targets("after a break", toy.breaks(), rule, person, stage);
+            }
         }
     }
 
@@ -146,43 +151,51 @@ final class BruteForce {
         Toy.Stage stage = toy.stages().get(index);
         List<Integer> stop = section("stop", toy.stops(), world);
         if (!stop.isEmpty()) {
-            decided("stop", toy.stops(), stop.get(0), person, index, world);
+            decided("stop", toy.stops(), stop, person, index, world);
             return;
         }
         List<Integer> every = section("every stage", toy.every(), world);
         if (!every.isEmpty()) {
-            decided("every stage", toy.every(), every.get(0), person, index, world);
+            decided("every stage", toy.every(), every, person, index, world);
             return;
         }
         List<Integer> own = section(stage.name(), stage.rules(), world);
         if (own.isEmpty()) {
             verdict.holes.add("stage " + stage.name());
         } else {
-            decided(stage.name(), stage.rules(), own.get(0), person, index, world);
+            decided(stage.name(), stage.rules(), own, person, index, world);
         }
     }
 
-    /** The rules of a section that are met; notes pairs of them. */
+    /** The rules of a section that speak: those met, but for ones that come to the same as an earlier one. */
     private List<Integer> section(String where, List<Rule> rules, View view) {
         List<Integer> met = Meaning.met(rules, view);
+        List<Integer> speaking = new ArrayList<>(met);
         for (int i = 0; i < met.size(); i++) {
             for (int j = i + 1; j < met.size(); j++) {
                 Rule one = rules.get(met.get(i));
                 Rule two = rules.get(met.get(j));
-                Set<String> pairs = one.outcome().equals(two.outcome()) ? verdict.alike : verdict.overlaps;
+                boolean same = one.outcome().equals(two.outcome());
+                if (same) {
+                    speaking.remove(met.get(j));
+                }
+                Set<String> pairs = same ? verdict.alike : verdict.overlaps;
                 pairs.add(Toy.id(where, rules, met.get(i)) + " | " + Toy.id(where, rules, met.get(j)));
             }
         }
         verdict.looked.merge(where, 1L, Long::sum);
-        return met;
+        return speaking;
     }
 
-    private void decided(String where, List<Rule> rules, int rule, int person, int stage,
+    private void decided(String where, List<Rule> rules, List<Integer> speaking, int person, int stage,
             Worlds.World world) {
-        verdict.deciders.computeIfAbsent(new Verdict.Moment(stage, person, world.here(), world.days()),
-                fresh -> new LinkedHashSet<>()).add(new Verdict.Decider(where, rule));
-        if (rules.get(rule).row().map(Rule.Row::need).orElse(1) <= world.here()) {
-            targets(where, rules, rule, people.get(person), stage);
+        Verdict.Moment moment = new Verdict.Moment(stage, person, world.here(), world.days());
+        for (int rule : speaking) {
+            verdict.deciders.computeIfAbsent(moment, fresh -> new LinkedHashSet<>())
+                    .add(new Verdict.Decider(where, rule));
+            if (rules.get(rule).row().map(Rule.Row::need).orElse(1) <= world.here()) {
+                targets(where, rules, rule, people.get(person), stage);
+            }
         }
     }
 
