@@ -1,10 +1,12 @@
 package rungwright.cli;
 
+import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import rungwright.json.ShowJson;
 import rungwright.program.Program;
 import rungwright.text.CheckText;
 import rungwright.text.ShowText;
@@ -48,7 +50,7 @@ final class ShowCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         Examined examined = Examined.of(file, new Input(file, console).bytes(), size.boxes());
         if (examined.checked().program().isEmpty()) {
             CheckText.lines(examined.summary(), examined.source(), shade.colours(console))
@@ -56,6 +58,10 @@ final class ShowCommand implements Callable<Integer> {
             return Exit.TROUBLE;
         }
         Program program = examined.checked().program().get();
+        if (form == Form.JSON) {
+            ShowJson.write(console.out(), examined.spec().orElseThrow(), program);
+            return Exit.FINE;
+        }
         ShowText.lines(examined.spec().orElseThrow(), program, shade.colours(console))
                 .forEach(console.out()::println);
         return Exit.FINE;

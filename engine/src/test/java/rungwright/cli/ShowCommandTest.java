@@ -35,6 +35,23 @@ class ShowCommandTest {
     }
 
     @Test
+    void jsonHasTheFormThatIsDocumented() {
+        assertEquals(0, shell.feed(SPEC, "show", "--format", "json", "-"), shell::err);
+        assertEquals("""
+                {'form':1,'program':'Plank','version':'1','goal':'One minute','cautions':[],'sources':[],
+                'trainee':[],'measures':[{'name':'hold','values':{'from':'0 s','to':'120 s','by':'1 s'},
+                'each':'session'}],'worked out':[],'stop':{'left':[],'rows':[]},'after a break':null,
+                'every stage':{'left':[],'rows':[]},'assess':[],'place':null,
+                'stages':[{'name':'plank','rules':{'left':[],'rows':[
+                {'rule':'plank: advance','line':7,'kind':'advance','otherwise':false,
+                'when':[[{'name':'hold','is':'at least 60 s'}]],'whole':true,'to':'1 rung up'},
+                {'rule':'plank: hold','line':8,'kind':'hold','otherwise':true,
+                'when':[[{'name':'hold','is':'under 60 s'}]],'whole':true,'to':'same place'}]}}]}
+                """.replace('\'', '"').replace("\n", ""),
+                shell.out().replaceAll("\"fingerprint\":\"[0-9a-f]{16}\",", "").replace("\n", ""));
+    }
+
+    @Test
     void noFileAndTwoFilesAreNotUnderstood() {
         assertEquals(2, shell.run("show"));
         assertTrue(shell.err().startsWith("rungwright show: missing required parameter: 'SPEC'"), shell::err);
