@@ -88,6 +88,7 @@ public final class Main implements Callable<Integer> {
         return new CommandLine(main)
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new ShowCommand(console))
+                .addSubcommand(new StepCommand(console))
                 .addSubcommand(new ReplayCommand(console))
                 .setOut(writer(console.out()))
                 .setErr(writer(console.err()))
