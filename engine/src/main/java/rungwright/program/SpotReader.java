@@ -83,7 +83,8 @@ final class SpotReader {
                     && leastShare.get().fact().equals(mostShare.get().fact())
                     && leastShare.get().factor().compareTo(mostShare.get().factor()) > 0;
         }
-        return number(least).compareTo(number(most)) > 0;
+        Gauge gauge = subject.gauge(take(ask, new Comparison.End(0, true, true)));
+        return number(gauge, least).compareTo(number(gauge, most)) > 0;
     }
 
     private Optional<ShareText> share(String value) {
@@ -91,8 +92,8 @@ final class SpotReader {
     }
 
     /** A value that has been read before. */
-    private Ratio number(String value) {
-        return subject.gauge(subject.take()).read(value, place, new Troubles()).orElseThrow();
+    private Ratio number(Gauge gauge, String value) {
+        return gauge.read(value, place, new Troubles()).orElseThrow();
     }
 
     private Optional<List<List<Reach>>> backwards(Ask ask) {
