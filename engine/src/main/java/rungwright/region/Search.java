@@ -37,12 +37,12 @@ final class Search {
         if (!narrow(domains, settled)) {
             return Optional.empty();
         }
-        if (!ties.isHopeful(domains, windows, budget)) {
-            return Optional.empty();
-        }
         int split = Choice.of(ties, settled, domains);
         if (split < 0) {
             return isInside(domains, settled) ? ties.leaf(domains, windows, budget) : Optional.empty();
+        }
+        if (!ties.isHopeful(domains, windows, budget)) {
+            return Optional.empty();
         }
         for (Domains point : Choice.points(ties, settled, domains)) {
             Optional<Found> found = isInside(point, settled)

@@ -62,12 +62,24 @@ final class RandomSpaces {
         return taken.subList(0, Math.min(4, taken.size()));
     }
 
+    /** Random axes that see nothing but sets, so that many can be tried; a count of sets is among them. */
+    List<Axis> rowAxes(int setMeasures, int worked, int workedBySet) {
+        for (int i = 0; i < setMeasures; i++) {
+            bySet.add(measure("set " + i, true, 2));
+        }
+        return axes(worked, workedBySet);
+    }
+
     /** Random axes; a count of sets is among them, so that few sets are all that a cell allows. */
     List<Axis> axes(int setMeasures, int worked, int workedBySet) {
         for (int i = 0; i < setMeasures; i++) {
             bySet.add(measure("set " + i, true, setMeasures > 1 ? 2 : 3));
         }
         addSession();
+        return axes(worked, workedBySet);
+    }
+
+    private List<Axis> axes(int worked, int workedBySet) {
         List<Axis> axes = new ArrayList<>();
         addTakes(axes);
         for (int i = 0; i < worked; i++) {
@@ -112,7 +124,8 @@ final class RandomSpaces {
         return fact.isList() ? new Axis.Count(quantity, 0, 2, false) : new Axis.Grid(quantity, fact.values());
     }
 
-    private Axis classes(Quantity quantity, int reach) {
+    private Axis classes(Quantity quantity, int mostReach) {
+        int reach = 1 + random.nextInt(mostReach);
         List<Edge> edges = new ArrayList<>();
         for (int i = random.nextInt(4); i >= 0; i--) {
             edges.add(new Edge(Ratio.of(random.nextInt(4 * reach + 1) - reach, 2), random.nextBoolean()));
@@ -123,7 +136,7 @@ final class RandomSpaces {
     private Axis worked() {
         List<Quantity> parts = new ArrayList<>();
         for (int i = 1 + random.nextInt(3); i > 0; i--) {
-            parts.add(!bySet.isEmpty() && random.nextInt(3) == 0
+            parts.add(session.isEmpty() || !bySet.isEmpty() && random.nextInt(3) == 0
                     ? new Quantity.Taken(pick(bySet), TAKES[random.nextInt(TAKES.length)]) : pick(session));
         }
         WorkedOut measure = new WorkedOut(
@@ -135,7 +148,8 @@ final class RandomSpaces {
         List<Quantity> parts = new ArrayList<>();
         parts.add(new Quantity.InSet(pick(bySet)));
         for (int i = random.nextInt(3); i > 0; i--) {
-            parts.add(random.nextInt(2) == 0 ? new Quantity.InSet(pick(bySet)) : pick(session));
+            parts.add(session.isEmpty() || random.nextInt(2) == 0
+                    ? new Quantity.InSet(pick(bySet)) : pick(session));
         }
         WorkedOut measure = new WorkedOut(
                 "by set " + named++, formula(parts), Optional.empty(), Unit.NONE, Optional.empty());
@@ -149,6 +163,9 @@ final class RandomSpaces {
         }
         if (random.nextInt(3) == 0) {
             formula = joined(formula, constant(1 + random.nextInt(3)));
+        }
+        if (random.nextInt(4) == 0) {
+            formula = new Formula.Negated(formula);
         }
         boolean earlier = parts.stream().anyMatch(part -> part instanceof Quantity.Previous);
         return earlier ? new Formula.Guarded(formula, Ratio.of(random.nextInt(5) - 1)) : formula;

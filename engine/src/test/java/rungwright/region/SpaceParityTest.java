@@ -44,6 +44,19 @@ class SpaceParityTest {
         agree(4000, 15, seed -> agrees(seed, 2, seed % 2, 1 + seed % 3));
     }
 
+    @Test
+    void rowsStandInAnOrderThatServesAllFormulas() {
+        agree(10_000, 300, seed -> agreesOnRows(seed, 1, seed % 2, 2));
+        agree(20_000, 150, seed -> agreesOnRows(seed, 2, 0, 2));
+        agree(30_000, 60, seed -> agreesOnRows(seed, 2, 1, 1));
+    }
+
+    private static void agreesOnRows(int seed, int setMeasures, int worked, int workedBySet) {
+        Random random = new Random(seed);
+        List<Axis> axes = new RandomSpaces(random).rowAxes(setMeasures, worked, workedBySet);
+        agrees(seed, axes, BruteSpace.points(axes, MOST_SETS), random);
+    }
+
     /** Tries so many worlds, or that times the system property {@code rungwright.worlds}. */
     private static void agree(int from, int worlds, IntConsumer world) {
         IntStream.range(from, from + worlds * Integer.getInteger("rungwright.worlds", 1)).forEach(world);

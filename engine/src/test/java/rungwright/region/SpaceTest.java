@@ -64,6 +64,46 @@ class SpaceTest {
     }
 
     @Test
+    void fourDifferentTakesNeedFourSets() {
+        Space space = space(grid(taken(REPS, Take.LOWEST)), grid(taken(REPS, Take.HIGHEST)),
+                grid(taken(REPS, Take.FIRST)), grid(taken(REPS, Take.LAST)), sets());
+        assertFalse(space.holds(Box.at(1, 4, 2, 3, 2)));
+        assertTrue(space.holds(Box.at(1, 4, 2, 3, 3)));
+        assertEquals(4, space.sample(Box.of(Interval.at(1), Interval.at(4), Interval.at(2), Interval.at(3),
+                Interval.of(0, 29)), space.whole()).orElseThrow().setsLogged());
+    }
+
+    @Test
+    void whatCountsInEverySetThoughLoggedInNoneHasATotalOfOne() {
+        Measure belt = new Measure("belt", LOAD.values(), true, LOAD.take(), OptionalLong.of(2), LOAD.ask());
+        Formula tonnage = product(at(inSet(belt)), at(inSet(REPS)));
+        Space space = space(classes(taken(belt, Take.TOTAL), 10, 11), classes(taken(REPS, Take.TOTAL), 61),
+                classes(workedTaken(worked("tonnage", tonnage), Take.TOTAL), 1_800), sets());
+        // Where nobody logs a belt, all three sets of 60 reps count with 10 kg each, and its total is 10 kg.
+        assertTrue(space.holds(Box.at(1, 1, 1, 2)));
+        assertFalse(space.holds(Box.at(1, 1, 1, 1)));
+        Sample sample = space.sample(Box.at(1, 1, 1, 2), space.whole()).orElseThrow();
+        assertTrue(sample.sets().get(belt).stream().allMatch(OptionalLong::isEmpty));
+        assertEquals(3, sample.setsLogged());
+    }
+
+    @Test
+    void oneReadingThatCountsInEverySetAddsUpWithTheNumberOfSets() {
+        Measure belt = new Measure("belt", LOAD.values(), true, LOAD.take(), OptionalLong.of(2), LOAD.ask());
+        Formula twice = product(at(inSet(belt)), 2);
+        Quantity total = workedTaken(worked("twice", twice), Take.TOTAL);
+        Space space = space(classes(taken(belt, Take.TOTAL), 10, 11), classes(total, 60, 61), sets());
+        // 10 kg in every one of three sets, twice: 60 kg. Two sets make 40 kg, and four make 80 kg.
+        assertTrue(space.holds(Box.of(Interval.at(1), Interval.at(1), Interval.of(0, 29))));
+        assertTrue(space.holds(Box.at(1, 1, 2)));
+        assertFalse(space.holds(Box.at(1, 1, 3)));
+        assertFalse(space.holds(Box.at(1, 1, 1)));
+        Sample sample = space.sample(Box.of(Interval.at(1), Interval.at(1), Interval.of(0, 29)),
+                space.whole()).orElseThrow();
+        assertEquals(3, sample.setsLogged());
+    }
+
+    @Test
     void aTotalIsMadeOfReadingsThatTheTakesAllow() {
         Axis total = classes(new Quantity.Taken(REPS, Take.TOTAL), 30);
         Space space = space(total, grid(taken(REPS, Take.HIGHEST)), sets());
