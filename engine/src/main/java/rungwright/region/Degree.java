@@ -1,5 +1,8 @@
 package rungwright.region;
 
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.function.Function;
 import rungwright.measure.Calculus;
 import rungwright.measure.Formula;
 import rungwright.measure.Quantity;
@@ -14,6 +17,23 @@ record Degree(Quantity of) implements Calculus<Integer> {
 
     static boolean isStraight(Formula formula, Quantity in) {
         return formula.fold(new Degree(in)) < MORE;
+    }
+
+    /** The unknowns in which a formula is a straight line, whatever the others are. */
+    static Set<Integer> straight(Formula formula, Function<Quantity, Leaf> leaves) {
+        Set<Integer> straight = new LinkedHashSet<>();
+        Set<Integer> bent = new LinkedHashSet<>();
+        for (Quantity part : formula.parts()) {
+            for (int unknown : leaves.apply(part).slopes().keySet()) {
+                // An unknown behind two names may be multiplied with itself.
+                boolean again = !straight.add(unknown);
+                if (again || !isStraight(formula, part)) {
+                    bent.add(unknown);
+                }
+            }
+        }
+        straight.removeAll(bent);
+        return straight;
     }
 
     @Override

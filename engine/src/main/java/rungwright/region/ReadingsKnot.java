@@ -12,7 +12,7 @@ import java.util.Optional;
  * <p>Cells of a search repeat the same intervals over these few axes a lot, so answers are kept.
  */
 final class ReadingsKnot implements Knot {
-    private static final int MOST_KEPT = 50_000;
+    private static final int MOST_KEPT = 20_000;
 
     private final int[] places;
     private final List<Question> questions;

@@ -12,7 +12,10 @@ import rungwright.measure.Ratio;
  * perhaps one more. What it finds is right; that it finds nothing says nothing.
  */
 final class RowFill {
-    private static final long ALLOWANCE = 400;
+    private static final long ALLOWANCE_EACH = 400;
+
+    // What all attempts together may cost.
+    private final Budget allowance = Budget.of(8_000);
 
     private final RowsQuestion question;
     private final SetTable table;
@@ -50,10 +53,14 @@ final class RowFill {
     Optional<List<Row>> rows() {
         int room = question.mostRows() - layout.size();
         Optional<List<Row>> rows = mayAddUp(ofLayout) ? filled(List.of(), 0) : Optional.empty();
-        for (int equal = 1; equal <= room && rows.isEmpty() && !question.budget().isSpent(); equal++) {
+        for (int equal = 1; equal <= room && rows.isEmpty() && !isSpent(); equal++) {
             rows = tried(equal, equal < room);
         }
         return rows;
+    }
+
+    private boolean isSpent() {
+        return allowance.isSpent() || question.budget().isSpent();
     }
 
     private boolean mayAddUp(List<Optional<Ends>> sums) {
@@ -77,7 +84,7 @@ final class RowFill {
                     rows = filled(List.of(patterns.get(one), patterns.get(other)), equal);
                 }
             }
-            if (rows.isPresent() || question.budget().isSpent()) {
+            if (rows.isPresent() || isSpent()) {
                 return rows;
             }
         }
@@ -105,10 +112,11 @@ final class RowFill {
             windows.add(question.asked(quantity).total());
         }
         Ties ties = Ties.of(table.unknowns(), steadies);
-        Budget part = Budget.of(ALLOWANCE);
+        Budget part = Budget.of(ALLOWANCE_EACH);
         Search search = new Search(ties, windows.toArray(Window[]::new), part);
         Optional<Found> found = search.find(table.withRows(question.domains(), all));
         question.budget().pay(part.used());
+        allowance.pay(part.used());
         return found.map(each -> laidOut(each.domains(), all, equal));
     }
 

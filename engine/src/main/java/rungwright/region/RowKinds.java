@@ -61,6 +61,10 @@ final class RowKinds {
         positions = finer;
     }
 
+    int size() {
+        return positions.size();
+    }
+
     /** For each total how many of its units make 1. */
     long[] units() {
         return units.clone();

@@ -7,6 +7,9 @@ import java.util.Set;
 
 /** All kinds of rows that a question allows, each once. */
 final class RowSteps {
+    // More kinds than these are too much for any budget, and for memory.
+    private static final int MOST_KINDS = 200_000;
+
     private final RowsQuestion question;
     private final SetTable table;
     private final List<Integer> totals;
@@ -85,7 +88,7 @@ final class RowSteps {
         }
         Window[] allowed = question.windows(pattern, List.of());
         boolean more = true;
-        while (more) {
+        while (more && question.budget().pay(kinds.size() < MOST_KINDS ? 0 : Long.MAX_VALUE)) {
             add(pattern, allowed, row);
             more = false;
             for (int place = 0; place < places && !more; place++) {

@@ -8,12 +8,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.LongStream;
+import rungwright.measure.Ratio;
 
 /**
  * Tries every kind of row, set after set, and keeps what can be told apart: the demands served and the sums
  * so far. The answer is certain where the budget lasts.
  */
 final class RowWalk {
+    // More stops than these are too much for any budget, and for memory.
+    private static final int MOST_STOPS = 200_000;
+
+    private static final long STEP_COST = 10;
+
     private final RowsQuestion question;
     private final List<RowDemand> demands;
     private List<RowStep> steps = List.of();
@@ -48,7 +54,9 @@ final class RowWalk {
             }
             steps = found.get();
             prepare(kinds.units());
-            return new RowHull(steps, wanted, question.mostRows()).isApart() ? Optional.empty() : walk();
+            boolean apart = wanted.stream().anyMatch(Reach::isEmpty)
+                    || new RowHull(steps, wanted, question.mostRows()).isApart();
+            return apart ? Optional.empty() : walk();
         } catch (ArithmeticException tooLong) {
             // Sums that no long holds are too much for any budget.
             question.budget().pay(Long.MAX_VALUE);
@@ -61,9 +69,11 @@ final class RowWalk {
         wanted = new ArrayList<>();
         least = new BigInteger[totals.size()];
         most = new BigInteger[totals.size()];
+        long[] shared = RowStep.shared(steps, totals.size());
+        steps = steps.stream().map(step -> step.over(shared)).toList();
         for (int i = 0; i < totals.size(); i++) {
             int total = i;
-            wanted.add(Reach.of(question.asked(totals.get(i)).total(), BigInteger.valueOf(units[i])));
+            wanted.add(Reach.of(question.asked(totals.get(i)).total(), Ratio.of(units[i], shared[i])));
             LongStream amounts = steps.stream().mapToLong(step -> step.amount(total));
             least[i] = BigInteger.valueOf(Math.min(0, amounts.min().orElse(0)));
             amounts = steps.stream().mapToLong(step -> step.amount(total));
@@ -79,7 +89,7 @@ final class RowWalk {
             List<Stop> next = new ArrayList<>();
             for (Stop stop : stops) {
                 for (RowStep step : steps) {
-                    if (!question.budget().pay(1)) {
+                    if (!question.budget().pay(seen.size() < MOST_STOPS ? STEP_COST : Long.MAX_VALUE)) {
                         return Optional.empty();
                     }
                     Optional<Stop> on = on(stop, step);

@@ -4,22 +4,30 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import rungwright.measure.Ratio;
 import rungwright.measure.Slope;
 
-/** Which way a term goes with each unknown, found by trying all values where nothing quicker tells. */
+/**
+ * Which way a term goes with each unknown, found by trying values where nothing quicker tells.
+ *
+ * <p>Along a straight line the ends tell it all: how far the term goes with one unknown is itself a straight
+ * line in another in which the term is one, so it keeps its sign between ends where it has the same.
+ */
 final class Slopes {
     private static final long MOST_TRIED = 10_000;
 
     private final Term term;
     private final Map<Integer, Slope> known;
+    private final Set<Integer> straight;
     private final Domains all;
     private final List<Integer> unknowns;
     private final long[] values;
 
-    Slopes(Term term, Map<Integer, Slope> known, Domains all) {
+    Slopes(Term term, Map<Integer, Slope> known, Set<Integer> straight, Domains all) {
         this.term = term;
         this.known = known;
+        this.straight = straight;
         this.all = all;
         this.unknowns = new ArrayList<>(known.keySet());
         this.values = new long[unknowns.stream().mapToInt(Integer::intValue).max().orElse(0) + 1];
@@ -40,10 +48,11 @@ final class Slopes {
     private boolean isFew() {
         long tried = 1;
         for (int unknown : unknowns) {
-            if (all.size(unknown) > MOST_TRIED / tried) {
+            long size = straight.contains(unknown) ? Math.min(2, all.size(unknown)) : all.size(unknown);
+            if (size > MOST_TRIED / tried) {
                 return false;
             }
-            tried *= all.size(unknown);
+            tried *= size;
         }
         return true;
     }
@@ -63,18 +72,23 @@ final class Slopes {
         if (values[unknown] == all.high(unknown)) {
             return Slope.FLAT;
         }
+        long here = values[unknown];
         Ratio before = term.exactly(values);
-        values[unknown]++;
+        values[unknown] = next(unknown);
         int order = term.exactly(values).compareTo(before);
-        values[unknown]--;
+        values[unknown] = here;
         return order == 0 ? Slope.FLAT : order > 0 ? Slope.RISES : Slope.FALLS;
+    }
+
+    private long next(int unknown) {
+        return straight.contains(unknown) ? all.high(unknown) : values[unknown] + 1;
     }
 
     /** Goes on to the next values, as a mileage counter does; false after the last. */
     private boolean advance() {
         for (int unknown : unknowns) {
             if (values[unknown] < all.high(unknown)) {
-                values[unknown]++;
+                values[unknown] = next(unknown);
                 return true;
             }
             values[unknown] = all.low(unknown);

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import rungwright.measure.Formula;
 import rungwright.measure.Quantity;
@@ -28,11 +29,20 @@ final class Steady {
     private final Term term;
     private final int[] unknowns;
     private final Slope[] slopes;
+    private final Set<Integer> straight;
     private final long[] values;
     private boolean isLong;
 
     private Steady(Term term, Map<Integer, Slope> slopes) {
+        this(term, slopes, Set.of());
+    }
+
+    /**
+     * @param straight unknowns in which the number is a straight line, whatever the others are
+     */
+    private Steady(Term term, Map<Integer, Slope> slopes, Set<Integer> straight) {
         this.term = term;
+        this.straight = straight;
         this.unknowns = slopes.keySet().stream().mapToInt(Integer::intValue).toArray();
         this.slopes = slopes.values().toArray(Slope[]::new);
         int most = 0;
@@ -44,7 +54,8 @@ final class Steady {
 
     /** A formula, each of whose names is in {@code leaves}. */
     static Steady of(Formula formula, Function<Quantity, Leaf> leaves) {
-        return new Steady(formula.fold(new Terms(leaves)), Trend.of(formula, leaves).slopes());
+        return new Steady(formula.fold(new Terms(leaves)), Trend.of(formula, leaves).slopes(),
+                Degree.straight(formula, leaves));
     }
 
     /** A name alone. */
@@ -81,7 +92,7 @@ final class Steady {
      * values, all of {@code all} are tried.
      */
     Steady measured(Domains all) {
-        return new Steady(term, new Slopes(term, slopes(), all).measured());
+        return new Steady(term, new Slopes(term, slopes(), straight, all).measured(), straight);
     }
 
     /** Which way the number goes with each unknown. */
