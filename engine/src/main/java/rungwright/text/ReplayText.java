@@ -113,9 +113,16 @@ public final class ReplayText {
         Optional<String> rule = decision.rule().map(each -> Shown.text(each.label()));
         String progress = decision.outcome().progress().filter(each -> !each.isComplete())
                 .map(each -> " (" + each.show() + ")").orElse("");
-        String reasons = decision.reasons().stream().filter(Reason::met).map(ReplayText::reason)
-                .collect(Collectors.joining(", "));
+        List<Reason> met = decision.reasons().stream().filter(Reason::met).toList();
+        String reasons = met.isEmpty() ? decision.reasons().stream().map(ReplayText::unmet).distinct()
+                .collect(Collectors.joining(", "))
+                : met.stream().map(ReplayText::reason).collect(Collectors.joining(", "));
         return rule.map(label -> label + progress + (reasons.isEmpty() ? "" : ": " + reasons)).orElse("");
+    }
+
+    /** What kept another rule from speaking, for an {@code otherwise}. */
+    private static String unmet(Reason reason) {
+        return reason(reason) + " is not " + Shown.text(reason.needed());
     }
 
     private static String reason(Reason reason) {

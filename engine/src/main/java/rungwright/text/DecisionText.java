@@ -1,0 +1,138 @@
+package rungwright.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungwright.finding.Shown;
+import rungwright.program.Program;
+import rungwright.program.Standing;
+import rungwright.step.BreakMove;
+import rungwright.step.Decision;
+import rungwright.step.NearMiss;
+import rungwright.step.Next;
+import rungwright.step.Progress;
+import rungwright.step.Reason;
+import rungwright.step.RuleRef;
+import rungwright.step.ToLog;
+
+/**
+ * A decision in plain words within 80 columns: what happens, why, what would have gone another way, what to
+ * do next and what to log, and the program's cautions.
+ *
+ * <pre>
+ * Hold: the same work next time, assisted dip, rung 40 kg.
+ * Why (Build reps):
+ * - reps 4 to 7: logged 6
+ * It would have gone another way:
+ * - advance, with 2 more reps in set 1 (8 instead of 6)
+ * </pre>
+ */
+public final class DecisionText {
+    private static final int WIDEST = 80;
+
+    private final Program program;
+    private final Decision decision;
+    private final List<String> lines = new ArrayList<>();
+
+    private DecisionText(Program program, Decision decision) {
+        this.program = program;
+        this.decision = decision;
+    }
+
+    /** The whole decision, for the trainee it is about and their coach. */
+    public static List<String> lines(Program program, Decision decision) {
+        DecisionText text = new DecisionText(program, decision);
+        decision.breakMove().ifPresent(text::afterABreak);
+        text.add("", text.what());
+        decision.rule().flatMap(RuleRef::say).ifPresent(say -> text.add("  ", say));
+        text.why(decision.rule(), decision.reasons());
+        text.otherWays();
+        decision.next().ifPresent(text::next);
+        text.items("Cautions:", program.outline().cautions());
+        return List.copyOf(text.lines);
+    }
+
+    private void afterABreak(BreakMove move) {
+        String where = move.to().map(DecisionText::at).orElse("the goal");
+        String away = Count.of(move.daysAway(), "day");
+        add("", "After " + away + " away: from " + at(move.from()) + " to " + where + ".");
+        why(Optional.of(move.rule()), move.reasons());
+    }
+
+    private String what() {
+        String place = decision.after().map(state -> at(state.at())).orElse("");
+        return switch (decision.kind()) {
+            case PLACED -> "Starts at " + place + ".";
+            case ADVANCE -> "Advance: next time " + place + ".";
+            case HOLD -> "Hold: the same work next time, " + place + counted() + ".";
+            case FALL_BACK -> "Fall back: next time " + place + ".";
+            case STOP -> "Stop, and seek medical help. No session until a professional has agreed to one.";
+            case RESUME -> "Goes on: next time " + place + ".";
+            case BREAK -> "After a break: " + place + ".";
+            case REACHED -> "The goal is reached: " + Shown.whole(program.outline().goal()) + ".";
+            case MOVED -> "Moved: next time " + place + ".";
+            case REFUSED -> "Refused, and nothing changed: "
+                    + decision.refusal().orElseThrow().message() + ".";
+        };
+    }
+
+    /** How far a row or window has got, where it is not complete. */
+    private String counted() {
+        return decision.progress().filter(progress -> !progress.isComplete())
+                .map(DecisionText::counted).orElse("");
+    }
+
+    private static String counted(Progress progress) {
+        return "; this was " + progress.show() + (progress.within() == progress.wanted() ? " in a row"
+                : " among the last " + progress.within() + " sessions here");
+    }
+
+    private void why(Optional<RuleRef> rule, List<Reason> reasons) {
+        String by = rule.map(each -> " (" + Shown.text(each.label()) + ")").orElse("");
+        items("Why" + by + ":", reasons.stream().map(reason -> of(reason, rule)).toList());
+    }
+
+    /** What a rule needed and what was logged; for another rule than the one that spoke, its name too. */
+    private static String of(Reason reason, Optional<RuleRef> spoke) {
+        boolean own = spoke.filter(rule -> rule.label().equals(reason.rule())).isPresent();
+        return (own ? "" : "not " + Shown.text(reason.rule()) + ": ") + reason.name() + " " + reason.needed()
+                + ": logged " + reason.logged();
+    }
+
+    private void otherWays() {
+        items("It would have gone another way:", decision.nearest().stream().map(DecisionText::of).toList());
+    }
+
+    private static String of(NearMiss miss) {
+        return miss.kind().word() + ", with "
+                + Listed.and(miss.changes().stream().map(ChangeText::of).toList());
+    }
+
+    private void next(Next next) {
+        next.prescription().ifPresent(what -> items("To do next, at " + at(next.at()) + ":",
+                PrescriptionText.phrases(what)));
+        items("To log:", next.log().stream().map(DecisionText::of).toList());
+    }
+
+    private static String of(ToLog what) {
+        return what.measure() + (what.eachSet() ? " in each set" : "")
+                + what.ask().map(ask -> ": " + ask).orElse("")
+                + what.ifNotLogged().map(value -> " (if not logged, " + value + ")").orElse("");
+    }
+
+    private static String at(Standing standing) {
+        return Shown.text(standing.stageName())
+                + (standing.rungName().isEmpty() ? "" : ", rung " + Shown.text(standing.rungName()));
+    }
+
+    private void items(String heading, List<String> items) {
+        if (!items.isEmpty()) {
+            add("", heading);
+            items.forEach(item -> add("- ", item));
+        }
+    }
+
+    private void add(String lead, String text) {
+        lines.addAll(Wrap.after(lead, Shown.whole(text), WIDEST));
+    }
+}
