@@ -38,6 +38,14 @@ record Console(InputStream in, PrintStream out, PrintStream err, boolean termina
         return new Console(in, out, err, false, Map.of());
     }
 
+    /**
+     * Whether notes go to a terminal, where a bar can be drawn. A Java process cannot ask that of standard
+     * error alone, so the launcher does.
+     */
+    boolean notesOnTerminal() {
+        return environment.getOrDefault("RUNGWRIGHT_NOTES_ON_TERMINAL", "").equals("yes");
+    }
+
     /** Whether colours may be shown where nobody asked for them or against them. */
     boolean likesColours() {
         return terminal && environment.getOrDefault("NO_COLOR", "").isEmpty()

@@ -2,11 +2,8 @@ package rungwright.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.OutputStreamWriter;
 import java.io.Reader;
-import java.nio.charset.CharsetDecoder;
-import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
@@ -78,8 +75,11 @@ final class ReplayCommand implements Callable<Integer> {
     @Mixin
     private final Shade shade = new Shade();
 
+    private Progress bar;
+
     ReplayCommand(Console console) {
         this.console = console;
+        this.bar = LogTexts.of(List.of(), console, false).progress();
     }
 
     @Override
@@ -102,7 +102,7 @@ final class ReplayCommand implements Callable<Integer> {
     private Summary run(Program program, Roster roster) throws IOException {
         return switch (form) {
             case TEXT -> {
-                Timeline timeline = new Timeline(console.out()::println);
+                Timeline timeline = new Timeline(this::print);
                 Summary summary = run(program, roster, timeline);
                 timeline.flush();
                 console.out().println();
@@ -118,8 +118,9 @@ final class ReplayCommand implements Callable<Integer> {
             }
             case CSV -> {
                 OutputStreamWriter out = new OutputStreamWriter(console.out(), StandardCharsets.UTF_8);
-                Summary summary = run(program, roster, CsvTrace.to(out));
-                out.flush();
+                CsvTrace trace = CsvTrace.to(out);
+                Summary summary = run(program, roster, trace);
+                trace.flush();
                 ReplayText.summary(summary).forEach(console.err()::println);
                 yield summary;
             }
@@ -127,18 +128,26 @@ final class ReplayCommand implements Callable<Integer> {
     }
 
     private Summary run(Program program, Roster roster, ReplayListener listener) throws IOException {
+        LogTexts texts = LogTexts.of(logs, console, form == Form.TEXT || !console.terminal());
+        bar = texts.progress();
         Replay replay = new Replay(program, roster, listener);
         roster.unreadable().forEach(listener::unreadable);
         for (String log : logs) {
-            try (BufferedReader text = reader(log)) {
+            try (BufferedReader text = texts.open(log)) {
                 replay.run(LogFile.open(log, text, program.outline(), columnsToIgnore()));
             }
         }
+        bar.clear();
         return replay.summary();
     }
 
+    private void print(String line) {
+        bar.clear();
+        console.out().println(line);
+    }
+
     private Roster roster(String file, Outline outline) throws IOException {
-        try (Reader text = reader(file)) {
+        try (Reader text = LogTexts.of(List.of(), console, false).open(file)) {
             CsvRoster.Outcome outcome = CsvRoster.read(text, outline, columnsToIgnore());
             return outcome.roster().orElseThrow(() -> new CannotReadException(
                     file + ": " + outcome.refusal().orElse("")));
@@ -147,12 +156,5 @@ final class ReplayCommand implements Callable<Integer> {
 
     private Set<String> columnsToIgnore() {
         return new HashSet<>(ignored);
-    }
-
-    /** The file's text, in which what is not UTF-8 is a fault and no mark. */
-    private BufferedReader reader(String file) {
-        CharsetDecoder strict = StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-                .onUnmappableCharacter(CodingErrorAction.REPORT);
-        return new BufferedReader(new InputStreamReader(new Input(file, console).open(), strict));
     }
 }

@@ -50,6 +50,11 @@ public final class CsvTrace implements ReplayListener, AutoCloseable {
                 line.reason(), "");
     }
 
+    /** Hands on what has been written so far; {@link IOException} where that cannot be done. */
+    public void flush() throws IOException {
+        csv.flush();
+    }
+
     @Override
     public void close() throws IOException {
         csv.close();

@@ -33,8 +33,9 @@ public final class ReplayText {
                 why(move))));
         String why = decision.outcome().refusal().map(refusal -> refusal.message())
                 .orElseGet(() -> why(decision));
+        String other = EventText.of(traced.event());
         lines.add(line(traced, decision.kind().word(), decision.after().map(ReplayText::place).orElse(""),
-                why));
+                other.isEmpty() || decision.isRefused() ? why : other));
         if (!traced.agrees().orElse(true)) {
             lines.add("              but line " + traced.line() + " of the log expects "
                     + Shown.text(traced.expected().orElseThrow().show()));

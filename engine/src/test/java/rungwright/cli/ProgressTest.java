@@ -29,7 +29,8 @@ class ProgressTest {
         InputStream in = progress(true, 100).counted(new ByteArrayInputStream(new byte[100]));
         now = SECOND;
         in.read(new byte[50]);
-        assertEquals("\r[" + "#".repeat(20) + ".".repeat(20) + "] 50 %", shown.toString(StandardCharsets.UTF_8));
+        assertEquals("\r[" + "#".repeat(20) + ".".repeat(20) + "] 50 %",
+                shown.toString(StandardCharsets.UTF_8));
         in.read();
         now += SECOND;
         in.readAllBytes();
