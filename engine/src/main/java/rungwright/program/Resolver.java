@@ -15,6 +15,10 @@ import rungwright.spec.Text;
  *
  * <p>All that is wrong is found in one run. What cannot be read is left out, and what it is missing from says
  * that it is not whole, so that no later check concludes anything from what is not there.
+ *
+ * <p>With {@code reps: { values: 0 to 60, each: set, take: highest }} the criterion
+ * {@code reps: 5 to 12 in every set} becomes two demands on positions: the lowest reading in 5..60 and the
+ * highest in 0..12.
  */
 public final class Resolver {
     private final Spec spec;
