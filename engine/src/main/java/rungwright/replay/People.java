@@ -8,11 +8,14 @@ import rungwright.step.Trainee;
 
 /** Makes what is known of a person from the cells of a row. */
 final class People {
+    private static final String NONE = "none";
+
     private People() {
     }
 
     /**
-     * Facts and assessments of the filled cells; the items of a list are separated by {@code ;}.
+     * Facts and assessments of the filled cells; the items of a list are separated by {@code ;}, and {@code
+     * none} is a list without any.
      *
      * @param emptyLists whether a list whose column is there but not filled is an empty list
      */
@@ -29,6 +32,8 @@ final class People {
     }
 
     private static List<String> items(String cell) {
-        return Arrays.stream(cell.split(";")).map(String::strip).filter(item -> !item.isEmpty()).toList();
+        return Arrays.stream(cell.split(";")).map(String::strip).filter(item -> !item.isEmpty()
+                && !item.equals(NONE))
+                .toList();
     }
 }

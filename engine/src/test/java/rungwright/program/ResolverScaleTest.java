@@ -18,7 +18,7 @@ class ResolverScaleTest {
     private static final String REPS = "measures:\n  reps: { values: 0 to 60 }\n";
 
     private static List<Finding> findings(String sections) {
-        return assertTimeoutPreemptively(Duration.ofSeconds(20), () -> Specs.findings(sections));
+        return assertTimeoutPreemptively(Duration.ofMinutes(2), () -> Specs.findings(sections));
     }
 
     private static String stage(String advance) {
