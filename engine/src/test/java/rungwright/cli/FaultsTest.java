@@ -15,8 +15,8 @@ class FaultsTest {
     @Test
     void aFaultOfOursIsOneLineAndExitCode70() {
         assertEquals(70, faults(false).tell(new IllegalStateException("two rules\nfire")));
-        assertEquals("rungwright: this is a fault of rungwright, not of your files: IllegalStateException: two"
-                + " rules\\u000afire; please report it to the project with the command and the files"
+        assertEquals("rungwright: this is a fault of rungwright, not of your files: IllegalStateException:"
+                + " two rules\\u000afire; please report it to the project with the command and the files"
                 + " (--trace shows where it happened)\n", text());
     }
 
