@@ -49,9 +49,13 @@ public final class Destinations {
         return ladders.rungs(stage, facts);
     }
 
-    /** Where a new trainee starts; nothing where the place is not there for them. */
-    public Optional<Destination> start() {
-        return start.get().match(new Way(Optional.empty(), Map.of()));
+    /**
+     * Where the trainee starts, or starts again; nothing where the place is not there for them.
+     *
+     * @param left for each stage's name, the rung last held there; empty for a new trainee
+     */
+    public Optional<Destination> start(Map<String, String> left) {
+        return start.get().match(new Way(Optional.empty(), left));
     }
 
     /**
@@ -147,7 +151,7 @@ public final class Destinations {
 
         @Override
         public Optional<Destination> start() {
-            return Destinations.this.start();
+            return Destinations.this.start(left);
         }
 
         @Override

@@ -7,7 +7,7 @@ package rungwright.program;
  * the second stage, after both bands together.
  *
  * @param stage from 0, in the order of the spec
- * @param rung from 1, the easiest; 0 only for a trainee at the goal whose stage has no rung for them
+ * @param rung from 1, the easiest; 0 only for a trainee at the goal who comes from no place
  * @param rungName empty for a stage without a ladder
  */
 public record Standing(int stage, String stageName, int rung, String rungName) {

@@ -49,25 +49,27 @@ final class ChangeStep {
 
     private void keepPlace(Draft draft, Fit fit) throws Refused {
         Optional<Stage> stage = plan.stage(state.at().stageName());
-        Optional<Standing> kept = stage
+        Optional<Standing> kept = stage.filter(same -> state.at().rung() > 0)
                 .flatMap(same -> fit.destinations().kept(same.number(), state.at().rungName()));
         if (kept.isPresent()) {
             draft.go(new Destination.At(kept.get()));
         } else if (state.status() == Status.REACHED) {
-            draft.go(new Destination.At(stage.map(Plan::none).orElseGet(() -> plan.last(fit))));
+            draft.finish(plan.noPlace());
         } else {
-            Destination start = fit.destinations().start().orElseThrow(Plan::noRule);
+            Destination start = fit.destinations().start(draft.left()).orElseThrow(Plan::noRule);
             MoveStep.refuseGoalIfStopped(state, start);
             if (start.isGoal()) {
-                draft.finish(plan.last(fit));
+                draft.finish(plan.noPlace());
             } else {
                 draft.go(start);
             }
         }
     }
 
+    /** At the goal nobody is moved, whatever becomes of the place they came from. */
     private Decision decision(State after) {
-        boolean same = after.at().samePlace(state.at()) && after.status() == state.status();
+        boolean stays = after.at().samePlace(state.at()) || state.status() == Status.REACHED;
+        boolean same = stays && after.status() == state.status();
         return plan.decision(same ? Kind.HOLD : Kind.MOVED, Optional.empty(), state, after);
     }
 }

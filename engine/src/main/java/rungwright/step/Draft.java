@@ -104,10 +104,10 @@ final class Draft {
         at = to;
     }
 
-    /** Is at the goal without coming from a place of this program; {@code last} stands for it. */
-    void finish(Standing last) {
+    /** Is at the goal without coming from a place of this program; {@code noPlace} stands for it. */
+    void finish(Standing noPlace) {
         go(Destination.GOAL);
-        at = last;
+        at = noPlace;
     }
 
     /** Goes where the coach says; counts start again even in the same place. */

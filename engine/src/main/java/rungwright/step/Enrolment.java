@@ -1,6 +1,7 @@
 package rungwright.step;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rungwright.program.Destination;
 import rungwright.program.Rule;
@@ -14,8 +15,8 @@ final class Enrolment {
     static Decision decide(Plan plan, Event.Enrol enrol) throws Refused {
         Trainee trainee = TraineeReader.read(plan, enrol.trainee());
         Fit fit = trainee.fit();
-        Destination start = fit.destinations().start().orElseThrow(Plan::noRule);
-        Standing at = start.place().orElseGet(() -> plan.last(fit));
+        Destination start = fit.destinations().start(Map.of()).orElseThrow(Plan::noRule);
+        Standing at = start.place().orElseGet(plan::noPlace);
         Draft draft = Draft.first(plan.id(), trainee, at, enrol);
         if (start.isGoal()) {
             draft.finish(at);

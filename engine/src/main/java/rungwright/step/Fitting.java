@@ -43,7 +43,7 @@ final class Fitting {
         Standing at = state.at();
         List<Rung> rungs = fit.destinations().rungs(at.stage());
         boolean there = at.rung() == 0
-                ? rungs.isEmpty()
+                ? at.equals(plan.noPlace())
                 : at.rung() <= rungs.size() && rungs.get(at.rung() - 1).name().equals(at.rungName());
         if (!there) {
             throw Refusals.unfitState("rung", at.rung() + " " + at.rungName());

@@ -36,7 +36,7 @@ final class MovePlace {
         String tidy = text.strip().replaceAll("\\s+", " ");
         Optional<Destination> found = switch (tidy) {
             case "goal" -> Optional.of(Destination.GOAL);
-            case "start" -> destinations.start();
+            case "start" -> destinations.start(left);
             default -> place(tidy);
         };
         return found.orElseThrow(() -> Refusals.noSuchPlace(text));

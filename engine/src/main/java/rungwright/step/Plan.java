@@ -13,7 +13,6 @@ import rungwright.program.Ladders;
 import rungwright.program.Outline;
 import rungwright.program.Program;
 import rungwright.program.Rule;
-import rungwright.program.Rung;
 import rungwright.program.Stage;
 import rungwright.program.Standing;
 import rungwright.program.Target;
@@ -123,15 +122,9 @@ final class Plan {
         return placeRule(fit).map(Rule::to).orElse(Destinations.FIRST);
     }
 
-    /** Where one at the goal is said to stand who comes from no place: the last stage's top rung, if any. */
-    Standing last(Fit fit) {
+    /** Where one at the goal is said to stand who comes from no place: on no rung of the last stage. */
+    Standing noPlace() {
         Stage stage = outline.stages().get(outline.stages().size() - 1);
-        List<Rung> rungs = fit.destinations().rungs(stage.number());
-        return rungs.isEmpty() ? none(stage) : Standing.on(stage, rungs.get(rungs.size() - 1));
-    }
-
-    /** The place of one at the goal for whom a stage has no rung. */
-    static Standing none(Stage stage) {
         return new Standing(stage.number(), stage.name(), 0, "");
     }
 

@@ -32,7 +32,7 @@ record Ruling(Rule rule, Kind kind, Optional<Progress> progress, Destination to)
             return Optional.of(new Ruling(rule, Kind.HOLD, progress, here));
         }
         return destinations.of(rule, at, left).map(to ->
-                new Ruling(rule, to.isGoal() ? Kind.REACHED : kind(rule.kind()), progress, to));
+                new Ruling(rule, kind(rule.kind(), to.isGoal()), progress, to));
     }
 
     private static Optional<Progress> progress(Rule rule, Map<String, Tally> tallies) {
@@ -43,9 +43,9 @@ record Ruling(Rule rule, Kind kind, Optional<Progress> progress, Destination to)
         return Optional.of(new Progress(before + 1, rule.repeat().met(), rule.repeat().of()));
     }
 
-    private static Kind kind(RuleKind kind) {
+    private static Kind kind(RuleKind kind, boolean goal) {
         return switch (kind) {
-            case ADVANCE -> Kind.ADVANCE;
+            case ADVANCE -> goal ? Kind.REACHED : Kind.ADVANCE;
             case FALL_BACK -> Kind.FALL_BACK;
             case HOLD -> Kind.HOLD;
             case STOP -> Kind.STOP;

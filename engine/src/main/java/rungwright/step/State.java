@@ -18,7 +18,7 @@ import rungwright.program.Standing;
  * @param program the program that it is of
  * @param stoppedBy the label of the stop rule; empty where not stopped, or where a new version
  *     has no such rule
- * @param at the place; of one at the goal, the last place before it
+ * @param at the place; of one at the goal, the last place before it, or rung 0 of the last stage if none
  * @param entered the day they came to this place, or began to count anew in it
  * @param lastSession the day of the last accepted session, with this program or earlier
  * @param sessionsHere accepted sessions in this place since {@code entered}
