@@ -86,8 +86,9 @@ public final class Decision {
 
     /**
      * For each other kind of outcome the nearest session, in the order of {@link Kind}: fewest readings
-     * changed, then fewest steps, then the rule that stands first. Only readings that were logged change;
-     * each is found by deciding that session. A kind that no such change leads to is left out.
+     * changed, then fewest steps, then the rule that stands first. Only readings that were logged change, and
+     * each session is decided before it is named. A kind is left out where no such change leads to it, or
+     * where none was found among 10,000 boxes of rules and, for measures worked out together, 200,000 looks.
      */
     public List<NearMiss> nearest() {
         return explanation.nearest();

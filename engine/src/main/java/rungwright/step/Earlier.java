@@ -3,13 +3,11 @@ package rungwright.step;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
-import rungwright.measure.Amount;
 import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
 import rungwright.measure.Ratio;
-import rungwright.measure.Take;
-import rungwright.measure.Values;
 import rungwright.measure.WorkedOut;
 import rungwright.program.Outline;
 
@@ -29,26 +27,21 @@ record Earlier(int number, Measure measure) {
                 .map(measure -> new Earlier(names.measures().of(measure), measure)).toList();
     }
 
-    /** What a session took for the measure, as text; nothing where it has no value. */
+    /**
+     * What a session took for the measure, as text; nothing where it has no value. A total is never asked
+     * for.
+     */
     Optional<String> taken(Entries entries) {
-        Values values = measure.values();
-        if (measure.take().filter(take -> take == Take.TOTAL).isPresent()) {
-            return entries.total(number).map(total -> values.unit().show(total.over(values.unit().factor())));
-        }
         long position = measure.take().map(take -> entries.taken(number, take))
                 .orElseGet(() -> entries.reading(number));
-        return position == Entries.NONE ? Optional.empty() : Optional.of(values.show(position));
+        return position == Entries.NONE ? Optional.empty() : Optional.of(measure.values().show(position));
     }
 
     /** The kept text in base units; nothing where it is no reading of the measure. */
     Optional<Ratio> read(String text) {
-        Values values = measure.values();
-        if (measure.take().filter(take -> take == Take.TOTAL).isPresent()) {
-            return Amount.read(text).flatMap(amount -> amount.in(values.unit()))
-                    .map(amount -> amount.times(values.unit().factor()));
-        }
-        return values.read(text).isPresent()
-                ? Optional.of(values.base(values.read(text).getAsLong()))
+        OptionalLong position = measure.values().read(text);
+        return position.isPresent()
+                ? Optional.of(measure.values().base(position.getAsLong()))
                 : Optional.empty();
     }
 }
