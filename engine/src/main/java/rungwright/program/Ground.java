@@ -1,9 +1,12 @@
 package rungwright.program;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import rungwright.finding.Witness;
 import rungwright.measure.BuiltIn;
 import rungwright.region.Axis;
@@ -11,6 +14,8 @@ import rungwright.region.Box;
 import rungwright.region.Budget;
 import rungwright.region.GapSearch;
 import rungwright.region.Interval;
+import rungwright.region.OverlapSearch;
+import rungwright.region.Overlaps;
 import rungwright.region.Possible;
 import rungwright.region.Space;
 
@@ -22,6 +27,8 @@ import rungwright.region.Space;
  * decide?
  */
 final class Ground {
+    private static final int MOST_TWINS = 100_000;
+
     private final Space space;
     private final Box whole;
     private final Budget budget;
@@ -30,6 +37,7 @@ final class Ground {
     private final List<List<Box>> boxes;
     private final List<Integer> outcomes;
     private final Set<String> unread;
+    private Optional<Map<Integer, List<Integer>>> twins = Optional.empty();
 
     /** {@code unread} are the names of facts that ladders alone hang on. */
     Ground(Space space, Box whole, Budget budget, List<Box> above, List<Rule> rules, Set<String> unread) {
@@ -82,6 +90,30 @@ final class Ground {
         return boxes.get(rule);
     }
 
+    /** For each rule the earlier ones of its outcome that it shares readings with, which speak first. */
+    private Map<Integer, List<Integer>> twins() {
+        if (twins.isEmpty()) {
+            Map<Integer, List<Integer>> found = new HashMap<>();
+            Overlaps overlaps = OverlapSearch.find(boxes, this::sameOutcome, Possible.ALWAYS, MOST_TWINS,
+                    budget);
+            overlaps.overlaps().forEach(overlap -> found
+                    .computeIfAbsent(overlap.second(), key -> new ArrayList<>()).add(overlap.first()));
+            twins = Optional.of(overlaps.all() ? found : allEarlier());
+        }
+        return twins.get();
+    }
+
+    /** The same without looking which rules share readings, where too many do. */
+    private Map<Integer, List<Integer>> allEarlier() {
+        Map<Integer, List<Integer>> earlier = new HashMap<>();
+        for (int rule = 0; rule < rules.size(); rule++) {
+            int late = rule;
+            earlier.put(rule, IntStream.range(0, rule).filter(first -> sameOutcome(first, late)).boxed()
+                    .toList());
+        }
+        return earlier;
+    }
+
     /** Whether two rules have one outcome, so that they may overlap. */
     boolean sameOutcome(int first, int second) {
         return outcomes.get(first).equals(outcomes.get(second));
@@ -129,11 +161,7 @@ final class Ground {
             return free(within, covered());
         }
         List<Box> before = new ArrayList<>(above);
-        for (int earlier = 0; earlier < rule; earlier++) {
-            if (sameOutcome(earlier, rule)) {
-                before.addAll(boxes.get(earlier));
-            }
-        }
+        twins().getOrDefault(rule, List.of()).forEach(earlier -> before.addAll(boxes.get(earlier)));
         return boxes.get(rule).stream().flatMap(box -> box.intersect(within).stream())
                 .flatMap(box -> free(box, before).stream()).findFirst();
     }

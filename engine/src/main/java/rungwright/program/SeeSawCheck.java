@@ -17,6 +17,9 @@ import rungwright.region.Axis;
 import rungwright.region.Box;
 import rungwright.region.Budget;
 import rungwright.region.Moment;
+import rungwright.region.Overlap;
+import rungwright.region.OverlapSearch;
+import rungwright.region.Possible;
 import rungwright.region.Sample;
 import rungwright.region.Space;
 import rungwright.spec.RuleKind;
@@ -30,6 +33,8 @@ import rungwright.spec.RuleKind;
  * again and again.
  */
 final class SeeSawCheck {
+    private static final int MOST_PAIRS = 1_000;
+
     private final Outline outline;
     private final List<Situation> situations;
     private final Space space;
@@ -62,14 +67,27 @@ final class SeeSawCheck {
     }
 
     private void look(Stage stage) {
-        for (Rule up : rules(stage, RuleKind.ADVANCE)) {
-            for (Stage next : leadsTo(stage, up)) {
-                for (Rule down : rules(next, RuleKind.FALL_BACK)) {
-                    if (haveCommonMeasure(up, down) && findings.stream()
-                            .noneMatch(finding -> finding.place().equals(down.place()))) {
-                        look(stage, up, down);
-                    }
-                }
+        List<Rule> ups = rules(stage, RuleKind.ADVANCE);
+        Set<Integer> nexts = new LinkedHashSet<>();
+        ups.forEach(up -> nexts.addAll(leadsTo(stage, up)));
+        for (int next : nexts) {
+            look(stage, ups.stream().filter(up -> leadsTo(stage, up).contains(next)).toList(),
+                    rules(outline.stages().get(next), RuleKind.FALL_BACK));
+        }
+    }
+
+    /** Looks at those pairs of rules that cover a common session, as far as counts do not matter. */
+    private void look(Stage stage, List<Rule> ups, List<Rule> downs) {
+        List<Rule> both = Stream.concat(ups.stream(), downs.stream()).toList();
+        List<List<Box>> boxes = both.stream().map(rule -> Boxes.of(rule.when(), space.axes())).toList();
+        OverlapSearch.Wanted opposite = (first, second) -> first < ups.size() && second >= ups.size();
+        for (Overlap overlap : OverlapSearch.find(boxes, opposite, Possible.ALWAYS, MOST_PAIRS, budget)
+                .overlaps()) {
+            Rule up = both.get(overlap.first());
+            Rule down = both.get(overlap.second());
+            boolean known = findings.stream().anyMatch(finding -> finding.place().equals(down.place()));
+            if (!known && haveCommonMeasure(up, down)) {
+                look(stage, up, down);
             }
         }
     }
@@ -79,14 +97,15 @@ final class SeeSawCheck {
                 .filter(rule -> rule.kind() == kind && !rule.when().otherwise()).toList();
     }
 
-    private Set<Stage> leadsTo(Stage stage, Rule up) {
-        Set<Stage> stages = new LinkedHashSet<>(List.of(stage));
+    /** The numbers of the stages that an advance may lead to. */
+    private Set<Integer> leadsTo(Stage stage, Rule up) {
+        Set<Integer> stages = new LinkedHashSet<>(List.of(stage.number()));
         if (stage.number() + 1 < outline.stages().size()) {
-            stages.add(outline.stages().get(stage.number() + 1));
+            stages.add(stage.number() + 1);
         }
         Stream.concat(Stream.of(up.to()), up.atTheEnd().stream()).forEach(target -> {
             if (target instanceof Target.AtStage there) {
-                stages.add(outline.stages().get(there.stage()));
+                stages.add(there.stage());
             }
         });
         return stages;
