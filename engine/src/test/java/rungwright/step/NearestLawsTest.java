@@ -65,17 +65,17 @@ class NearestLawsTest {
             "    advance: { when: { load: at least 75 % of body mass in every set, pain: at most 1 } }",
             "    hold: otherwise");
 
-    @Property(tries = 150)
+    @Property(tries = 80)
     void isFoundOverPlainMeasures(@ForAll Random random) {
         check(PLAIN, 1, Trainee.UNKNOWN, random);
     }
 
-    @Property(tries = 150)
+    @Property(tries = 80)
     void isFoundOverTakesOfSets(@ForAll Random random) {
         check(TAKES, 4, Trainee.UNKNOWN, random);
     }
 
-    @Property(tries = 100)
+    @Property(tries = 60)
     void isFoundOverWorkedOutMeasures(@ForAll Random random) {
         String mass = Integer.toString(4 + random.nextInt(5));
         check(WORKED, 2, Trainee.of(Map.of("body mass", List.of(mass)), Map.of()), random);

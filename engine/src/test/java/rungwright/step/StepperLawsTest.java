@@ -2,6 +2,7 @@ package rungwright.step;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -104,7 +105,7 @@ class StepperLawsTest {
                 state.tallies(), state.left(), state.previous(), state.latest(), state.ids());
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void aHistoryInTwoHalvesEndsAsInOne(@ForAll Random random) {
         List<Event> events = history(random);
         int cut = random.nextInt(events.size());
@@ -117,7 +118,7 @@ class StepperLawsTest {
         }
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void anEventThatIsSentAgainOrRefusedChangesNothing(@ForAll Random random) {
         Optional<State> state = Optional.empty();
         for (Event event : history(random)) {
@@ -151,7 +152,7 @@ class StepperLawsTest {
     void theHistoriesReachEveryKind() {
         Map<Kind, Integer> kinds = new EnumMap<>(Kind.class);
         Random random = new Random(7);
-        for (int i = 0; i < 300; i++) {
+        for (int i = 0; i < 60; i++) {
             Optional<State> state = Optional.empty();
             for (Event event : history(random)) {
                 Decision decision = decide(state, event);
@@ -161,7 +162,7 @@ class StepperLawsTest {
             }
         }
         for (Kind kind : Kind.values()) {
-            assertEquals(true, kinds.getOrDefault(kind, 0) > 20, kind + " in " + kinds);
+            assertTrue(kinds.getOrDefault(kind, 0) > 5, kind + " in " + kinds);
         }
     }
 }
