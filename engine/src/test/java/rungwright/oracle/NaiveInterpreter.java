@@ -126,6 +126,10 @@ final class NaiveInterpreter {
         if (!allowed(person)) {
             return refused(Optional.of(now));
         }
+        if (now.status.equals("reached")) {
+            now.person = person;
+            return new Outcome("hold", "", true, "", Optional.of(now));
+        }
         Ladder.Rung old = targets(now).rungs(now.stage).get(now.rung);
         now.person = person;
         List<Ladder.Rung> rungs = targets(now).rungs(now.stage);
