@@ -38,6 +38,13 @@ final class ShareSpots {
             return troubles.refuse(Code.BAD_VALUE, place, Shown.quoted(subject.name())
                     + " cannot be compared with a share of a fact", "compare it with a number");
         }
+        boolean setBySet = reading.get().formula().parts().stream()
+                .anyMatch(part -> part instanceof Quantity.InSet);
+        if (setBySet && take.filter(Take.TOTAL::equals).isPresent()) {
+            return troubles.refuse(Code.BAD_VALUE, place, Shown.quoted(subject.name())
+                    + " in total cannot be compared with a share of a fact",
+                    "compare a single set of it, or log the total as a measure of the session");
+        }
         if (!reading.get().dimension().equals(fact.get().dimension())) {
             return troubles.refuse(Code.UNIT_MISMATCH, place, Shown.quoted(subject.name()) + " is "
                     + DimensionWords.of(reading.get().dimension()) + ", and " + Shown.quoted(share.fact())
