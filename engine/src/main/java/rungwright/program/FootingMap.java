@@ -2,8 +2,10 @@ package rungwright.program;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Where targets lead the trainees of one group; a set, since inner rungs count as one and some targets depend
@@ -50,12 +52,53 @@ final class FootingMap {
                 new Footing(stage, Footing.End.INNER), new Footing(stage, Footing.End.TOP));
     }
 
+    /**
+     * Where one of the group's trainees can stand who came to a spot with other facts. A run keeps its
+     * beginning, own items can make any other rungs, and where there is no rung at all they start.
+     */
+    Set<Footing> afterAChange(Footing spot) {
+        Set<Footing> there = all(spot.stage());
+        Ladder ladder = outline.stages().get(spot.stage()).ladder();
+        boolean same = FactAxes.fact(ladder).isEmpty() || ladder instanceof Ladder.Run && spot.isBottom();
+        if (there.isEmpty()) {
+            return start();
+        }
+        return same ? there.stream().filter(one -> one.isBottom() && spot.isBottom() || one.equals(spot))
+                .collect(Collectors.toCollection(LinkedHashSet::new)) : there;
+    }
+
     /** Where a rule leads from a spot. */
     Ways from(Footing spot, Rule rule) {
         if (rule.to() instanceof Target.ByRungs move) {
             return byRungs(spot, move, rule);
         }
         return to(spot, rule.to());
+    }
+
+    /**
+     * Whether a rule leaves a trainee where they are, for certain; an inner spot stands for several rungs.
+     */
+    boolean keeps(Footing spot, Rule rule) {
+        Target target = inEffect(spot, rule);
+        return target instanceof Target.SamePlace || isWhereTheyAre(spot, target)
+                || from(spot, rule).isStaying(spot);
+    }
+
+    /** Whether a rule can leave a trainee where they are. */
+    boolean mayKeep(Footing spot, Rule rule) {
+        boolean moves = inEffect(spot, rule) instanceof Target.ByRungs && !spot.isOneRung();
+        return keeps(spot, rule) || !moves && from(spot, rule).spots().contains(spot);
+    }
+
+    private static Target inEffect(Footing spot, Rule rule) {
+        boolean atTheEnd = rule.to() instanceof Target.ByRungs move && (move.up() ? spot.isTop()
+                : spot.isBottom());
+        return atTheEnd ? rule.atTheEnd().orElse(rule.to()) : rule.to();
+    }
+
+    private static boolean isWhereTheyAre(Footing spot, Target target) {
+        return target instanceof Target.AtStage place && place.stage() == spot.stage()
+                && place.rung() instanceof RungChoice.WhereTheyLeftIt;
     }
 
     private Ways byRungs(Footing spot, Target.ByRungs move, Rule rule) {
@@ -98,7 +141,8 @@ final class FootingMap {
 
             @Override
             public Ways atStage(Target.AtStage stage) {
-                return Ways.of(spots(stage.stage(), stage.rung()));
+                return Ways.of(isWhereTheyAre(spot, stage) ? Set.of(spot)
+                        : spots(stage.stage(), stage.rung()));
             }
         });
     }
@@ -109,12 +153,13 @@ final class FootingMap {
         if (all.size() < 2) {
             return all;
         }
-        return choice.match(new Choosing(stage, all, rungs));
+        return choice.match(new Choosing(stage, all, rungs, FactAxes.fact(outline.stages().get(stage)
+                .ladder()).isEmpty()));
     }
 
     /** Where a choice of a rung leads on a ladder of several. */
-    private record Choosing(int stage, Set<Footing> all,
-            List<Rung> rungs) implements RungChoice.Cases<Set<Footing>> {
+    private record Choosing(int stage, Set<Footing> all, List<Rung> rungs,
+            boolean sameForAll) implements RungChoice.Cases<Set<Footing>> {
         @Override
         public Set<Footing> bottom() {
             return Set.of(new Footing(stage, Footing.End.BOTTOM));
@@ -140,9 +185,11 @@ final class FootingMap {
                     .or(() -> Optional.of(rungs.get(rungs.size() - 1))));
         }
 
+        /** A fixed amount on a ladder of amounts that are the same for all; else any rung may be meant. */
         @Override
         public Set<Footing> upTo(Limit limit) {
-            return all;
+            return limit instanceof Limit.Fixed && sameForAll
+                    ? at(new RungChooser(rungs, "", Facts.NONE, Map.of()).upTo(limit)) : all;
         }
 
         @Override

@@ -73,9 +73,11 @@ final class PlaceRun {
         List<Met> windows = slide(moment.windows(), rule);
         boolean fires = rule.repeat().isOnce() || (inRow ? count >= rule.repeat().met() : isMet(windows,
                 rule));
-        if (fires && !map.from(spot, rule).isStaying(spot)) {
+        if (fires && !map.keeps(spot, rule)) {
             leaving.add(rule);
-            return;
+            if (!map.mayKeep(spot, rule)) {
+                return;
+            }
         }
         boolean counting = inRow && !fires;
         see(new Moment(Math.min(moment.number() + 1, stage.sessions()), counting ? Optional.of(rule)

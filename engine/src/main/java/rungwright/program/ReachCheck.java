@@ -23,6 +23,8 @@ final class ReachCheck {
     private final Outline outline;
     private final List<Journey> journeys;
     private final List<Finding> findings = new ArrayList<>();
+    // Worked out only where somebody does not get to the goal with the facts they have.
+    private Optional<Set<Footing>> leadingWithChanges = Optional.empty();
 
     private ReachCheck(Outline outline, List<Journey> journeys) {
         this.outline = outline;
@@ -143,7 +145,7 @@ final class ReachCheck {
         for (Journey journey : journeys) {
             for (Footing spot : journey.map().all(stage.number())) {
                 boolean isBad = bad.test(journey, spot);
-                boolean helped = isBad && journeys.stream().anyMatch(other -> isWell(other, spot, code));
+                boolean helped = isBad && isHelped(spot, code);
                 if (isBad && (!helped || warning.isEmpty())) {
                     Finding finding = Finding.of(code, stage.place(), message + (helped
                             ? " for some trainees" : ""))
@@ -159,15 +161,18 @@ final class ReachCheck {
         warning.ifPresent(findings::add);
     }
 
-    /**
-     * Whether a trainee who comes to this spot by a change of facts is well off: here, or where they have no
-     * such rung.
-     */
-    private static boolean isWell(Journey other, Footing spot, Code code) {
-        Set<Footing> there = other.map().all(spot.stage());
-        Set<Footing> where = there.contains(spot) ? Set.of(spot) : there;
-        return where.stream().anyMatch(one -> code == Code.STUCK ? !other.isStuck(one) : other.leading()
-                .contains(one));
+    /** Whether a trainee on a bad spot is well off once facts about them change, now or on the way. */
+    private boolean isHelped(Footing spot, Code code) {
+        return code == Code.STUCK ? journeys.stream().anyMatch(other -> other.map().afterAChange(spot)
+                .stream()
+                .anyMatch(one -> !other.isStuck(one))) : leadingWithChanges().contains(spot);
+    }
+
+    private Set<Footing> leadingWithChanges() {
+        if (leadingWithChanges.isEmpty()) {
+            leadingWithChanges = Optional.of(ChangedJourneys.leading(journeys));
+        }
+        return leadingWithChanges.get();
     }
 
     private static Witness witness(Stage stage, TraineeGroup group, Footing spot) {

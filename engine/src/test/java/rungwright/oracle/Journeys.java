@@ -71,6 +71,26 @@ final class Journeys {
         return keys;
     }
 
+    /**
+     * States of everybody just after coming to each of their places, whether or not a run of events leads
+     * there.
+     */
+    Set<String> everywhere() {
+        Set<String> keys = new TreeSet<>();
+        for (Person person : people) {
+            Standing now = new Standing(person);
+            Targets targets = new Targets(toy, person, Map.of());
+            for (int stage = 0; stage < toy.stages().size(); stage++) {
+                for (int rung = 0; rung < targets.rungs(stage).size(); rung++) {
+                    Standing there = now.copy();
+                    NaiveInterpreter.moveTo(toy, there, new Spot(stage, rung), 0);
+                    keys.add(keep(there));
+                }
+            }
+        }
+        return keys;
+    }
+
     /** All states that steps lead to from some. */
     Set<String> from(Set<String> starts, Function<String, List<String>> steps) {
         Set<String> seen = new TreeSet<>(starts);

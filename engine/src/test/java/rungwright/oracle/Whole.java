@@ -2,6 +2,7 @@ package rungwright.oracle;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +16,7 @@ import java.util.function.Function;
  *
  * @param unreachable stages that no run of events gets to, with no change of facts on the way
  * @param unreachableEver those that no run of events at all gets to
- * @param stuck stages with a place that somebody reaches and no session leads out of
+ * @param stuck stages with a place of somebody that no session leads out of
  * @param stuckEver those where no change of facts would help
  * @param noGoal stages with a place that somebody reaches and from which no run of sessions gets to the goal
  * @param noGoalEver those where no change of facts would help
@@ -48,7 +49,7 @@ record Whole(Set<String> unreachable, Set<String> unreachableEver, Set<String> s
     }
 
     /** A place of one person. */
-    private record Stand(Person person, int stage, int rung) {
+    private record Stand(Person person, int stage, String rung) {
     }
 
     private static final class Search {
@@ -66,11 +67,29 @@ record Whole(Set<String> unreachable, Set<String> unreachableEver, Set<String> s
             Function<String, List<String>> anyEvent = both(journeys::events, journeys::changes);
             Set<String> ever = journeys.from(starts, anyEvent);
             Map<Stand, Set<String>> places = places(reached);
+            Map<Stand, Set<String>> all = places(journeys.everywhere());
+            places.forEach((place, keys) -> keys.addAll(all.get(place)));
             Function<String, List<String>> sessions = journeys::sessions;
             Function<String, List<String>> orChanges = both(sessions, journeys::changes);
-            return new Whole(missing(reached), missing(ever), bad(places, sessions, this::leaves),
-                    bad(places, orChanges, this::leaves), bad(places, sessions, this::toGoal),
-                    bad(places, orChanges, this::toGoal));
+            Set<Stand> stuck = bad(all, sessions, this::leaves);
+            Set<Stand> noGoal = bad(places, sessions, this::toGoal);
+            return new Whole(missing(reached), missing(ever), names(stuck), names(helpless(stuck, all)),
+                    names(noGoal), names(bad(places, orChanges, this::toGoal)));
+        }
+
+        /** Those stuck who, with whatever other facts, are stuck where the change of facts leaves them. */
+        private Set<Stand> helpless(Set<Stand> stuck, Map<Stand, Set<String>> all) {
+            Set<Stand> helpless = new LinkedHashSet<>(stuck);
+            helpless.removeIf(place -> journeys.from(all.get(place), journeys::changes).stream()
+                    .map(journeys::state)
+                    .anyMatch(on -> on.status.equals("reached") || !stuck.contains(stand(on))));
+            return helpless;
+        }
+
+        private Set<String> names(Set<Stand> places) {
+            Set<String> names = new TreeSet<>();
+            places.forEach(place -> names.add(toy.stages().get(place.stage()).name()));
+            return names;
         }
 
         private static Function<String, List<String>> both(Function<String, List<String>> one,
@@ -94,11 +113,16 @@ record Whole(Set<String> unreachable, Set<String> unreachableEver, Set<String> s
             for (String key : reached) {
                 Standing at = journeys.state(key);
                 if (at.status.equals("training")) {
-                    places.computeIfAbsent(new Stand(at.person, at.stage, at.rung), fresh -> new TreeSet<>())
+                    places.computeIfAbsent(stand(at), fresh -> new TreeSet<>())
                             .add(key);
                 }
             }
             return places;
+        }
+
+        private Stand stand(Standing at) {
+            return new Stand(at.person, at.stage,
+                    new Targets(toy, at.person, Map.of()).rungs(at.stage).get(at.rung).name());
         }
 
         /** Whether some state on the way from a place shows that it is not a bad one. */
@@ -107,23 +131,18 @@ record Whole(Set<String> unreachable, Set<String> unreachableEver, Set<String> s
         }
 
         private boolean leaves(Stand place, Standing on) {
-            return toGoal(place, on) || on.stage != place.stage() || on.rung != place.rung();
+            return toGoal(place, on) || on.stage != place.stage() || !stand(on).rung().equals(place.rung());
         }
 
         private boolean toGoal(Stand place, Standing on) {
             return on.status.equals("reached");
         }
 
-        private Set<String> bad(Map<Stand, Set<String>> places, Function<String, List<String>> steps,
+        private Set<Stand> bad(Map<Stand, Set<String>> places, Function<String, List<String>> steps,
                 Way way) {
-            Set<String> bad = new TreeSet<>();
-            places.forEach((place, keys) -> {
-                boolean good = journeys.from(keys, steps).stream()
-                        .anyMatch(key -> way.good(place, journeys.state(key)));
-                if (!good) {
-                    bad.add(toy.stages().get(place.stage()).name());
-                }
-            });
+            Set<Stand> bad = new LinkedHashSet<>(places.keySet());
+            bad.removeIf(place -> journeys.from(places.get(place), steps).stream()
+                    .anyMatch(key -> way.good(place, journeys.state(key))));
             return bad;
         }
     }
