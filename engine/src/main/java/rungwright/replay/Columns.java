@@ -3,11 +3,11 @@ package rungwright.replay;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import rungwright.finding.Shown;
 import rungwright.finding.Suggest;
 
@@ -53,7 +53,7 @@ record Columns(Map<String, Integer> form, Map<String, Integer> data, int count) 
     }
 
     private static String unknown(String name, Set<String> formNames, Set<String> dataNames) {
-        Set<String> known = new LinkedHashSet<>(formNames);
+        Set<String> known = new TreeSet<>(formNames);
         known.addAll(dataNames);
         String guess = Suggest.closest(name, known).map(word -> "did you mean " + Shown.quoted(word)
                 + "? or ")

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import rungwright.finding.Shown;
 import rungwright.finding.Suggest;
 import rungwright.program.Outline;
@@ -116,7 +117,8 @@ public final class CsvLog implements Iterator<LogLine> {
     private LogLine event(CsvRecord row) {
         String word = cell("event", row);
         if (!EVENTS.contains(word)) {
-            return unreadable(row, Shown.quoted(word) + " is no event" + Suggest.closest(word, EVENTS)
+            return unreadable(row, Shown.quoted(word) + " is no event" + Suggest.closest(word,
+                    new TreeSet<>(EVENTS))
                     .map(guess -> "; did you mean " + Shown.quoted(guess) + "?")
                     .orElse(": leave it empty for a"
                             + " session, or write `clearance`, `move` or `facts`"));
