@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +22,7 @@ import rungwright.program.Program;
 import rungwright.replay.CsvLog;
 import rungwright.replay.CsvRoster;
 import rungwright.replay.CsvTrace;
+import rungwright.replay.LogLine;
 import rungwright.replay.Replay;
 import rungwright.replay.ReplayListener;
 import rungwright.replay.Roster;
@@ -96,7 +99,7 @@ final class ReplayCommand implements Callable<Integer> {
             console.err().println(ReplayText.traineesNeeded());
         }
         Roster roster = trainees.isPresent() ? roster(trainees.get(), program.outline()) : Roster.EMPTY;
-        return run(program, roster).isClean() && roster.unreadable().isEmpty() ? Exit.FINE : Exit.TROUBLE;
+        return run(program, roster).isClean() ? Exit.FINE : Exit.TROUBLE;
     }
 
     private Summary run(Program program, Roster roster) throws IOException {
@@ -131,10 +134,20 @@ final class ReplayCommand implements Callable<Integer> {
         LogTexts texts = LogTexts.of(logs, console, form == Form.TEXT || !console.terminal());
         bar = texts.progress();
         Replay replay = new Replay(program, roster, listener);
-        roster.unreadable().forEach(listener::unreadable);
-        for (String log : logs) {
-            try (BufferedReader text = texts.open(log)) {
-                replay.run(LogFile.open(log, text, program.outline(), columnsToIgnore()));
+        roster.unreadable().forEach(replay::unreadable);
+        // All are opened before the first is run, so that one that cannot be used leaves nothing half done.
+        List<BufferedReader> opened = new ArrayList<>();
+        try {
+            List<Iterator<LogLine>> lines = new ArrayList<>();
+            for (String log : logs) {
+                opened.add(texts.open(log));
+                lines.add(LogFile.open(log, opened.get(opened.size() - 1), program.outline(),
+                        columnsToIgnore()));
+            }
+            lines.forEach(replay::run);
+        } finally {
+            for (BufferedReader text : opened) {
+                text.close();
             }
         }
         bar.clear();

@@ -70,7 +70,7 @@ final class DecisionReader {
         RuleKind kind = Arrays.stream(RuleKind.values()).filter(each -> each.word().equals(word)).findFirst()
                 .orElseThrow(() -> new BadJsonException(Shown.quoted(word) + " is no kind of rule"));
         RuleRef rule = new RuleRef(kind, fields.text("name"),
-                new Place(Math.max(1, fields.number("line")), Math.max(1, fields.number("column"))),
+                new Place(fields.count("line"), fields.count("column")),
                 fields.findText("say"));
         fields.end();
         return Optional.of(rule);
@@ -129,7 +129,7 @@ final class DecisionReader {
         for (Tree tree : parent.list("why")) {
             Fields fields = Fields.of(tree, "reason");
             reasons.add(new Reason(fields.text("rule"), fields.text("name"), fields.text("needed"),
-                    fields.text("logged"), fields.text("met").equals("yes")));
+                    fields.text("logged"), fields.answer("met")));
             fields.end();
         }
         return reasons;
@@ -146,7 +146,7 @@ final class DecisionReader {
         List<ToLog> log = new ArrayList<>();
         for (Tree each : fields.list("log")) {
             Fields item = Fields.of(each, "measure to log");
-            log.add(new ToLog(item.text("measure"), item.findText("ask"), item.text("each set").equals("yes"),
+            log.add(new ToLog(item.text("measure"), item.findText("ask"), item.answer("each set"),
                     item.findText("if not logged")));
             item.end();
         }
@@ -172,9 +172,7 @@ final class DecisionReader {
     }
 
     private static Change change(Fields fields) throws BadJsonException {
-        Optional<String> set = fields.findText("set");
-        OptionalInt number = set.isPresent() && set.get().matches("\\d{1,3}")
-                ? OptionalInt.of(Integer.parseInt(set.get())) : OptionalInt.empty();
+        OptionalInt number = fields.has("set") ? OptionalInt.of(fields.number("set")) : OptionalInt.empty();
         Change change = new Change(fields.text("measure"), number, fields.text("from"), fields.text("to"),
                 fields.number("steps"));
         fields.end();

@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,7 +55,7 @@ public final class EventJson {
         Optional<String> id = fields.findText("id");
         return switch (word) {
             case "enrol" -> new Event.Enrol(date, id, TraineeJson.read(fields));
-            case "session" -> new Event.Session(date, id, fields.texts("readings"), sets(fields));
+            case "session" -> new Event.Session(date, id, readings(fields), sets(fields));
             case "clearance" -> new Event.Clearance(date, id, fields.text("by"));
             case "facts" -> new Event.FactsChanged(date, id, TraineeJson.read(fields));
             case "move" -> new Event.Move(date, id, fields.text("to"), fields.text("why"));
@@ -71,17 +70,16 @@ public final class EventJson {
                 WORDS)));
     }
 
+    private static Map<String, String> readings(Fields fields) throws BadJsonException {
+        Optional<Tree> readings = fields.find("readings");
+        return readings.isPresent() ? Fields.of(readings.get(), "`readings`").readings() : Map.of();
+    }
+
     /** Takes the sets of a session; a reading that is null is a blank. */
     static List<Map<String, String>> sets(Fields fields) throws BadJsonException {
         List<Map<String, String>> sets = new ArrayList<>();
         for (Tree set : fields.list("sets")) {
-            Map<String, String> readings = new LinkedHashMap<>();
-            for (Map.Entry<String, Tree> reading : Fields.of(set, "set").rest().entrySet()) {
-                if (reading.getValue().kind() != Tree.Kind.NULL) {
-                    readings.put(reading.getKey(), Fields.value(reading.getValue(), reading.getKey()));
-                }
-            }
-            sets.add(readings);
+            sets.add(Fields.of(set, "set").readings());
         }
         return sets;
     }

@@ -24,7 +24,8 @@ final class Fields {
     /** The fields of an object; {@code what} names it in messages, as {@code state}. */
     static Fields of(Tree tree, String what) throws BadJsonException {
         if (tree.kind() != Tree.Kind.OBJECT) {
-            throw new BadJsonException("a " + what + " is an object in braces");
+            throw new BadJsonException(what.startsWith("`") ? what + " is an object in braces"
+                    : "a " + what + " is an object in braces");
         }
         return new Fields(what, tree.fields());
     }
@@ -73,6 +74,34 @@ final class Fields {
         return Integer.parseInt(text);
     }
 
+    /** Takes a whole number from 1 that must be there. */
+    int count(String name) throws BadJsonException {
+        int number = number(name);
+        if (number == 0) {
+            throw new BadJsonException("`" + name + "` of a " + what + " counts from 1");
+        }
+        return number;
+    }
+
+    /** Whether a field is there and not null; it is not taken. */
+    boolean has(String name) {
+        return left.containsKey(name) && left.get(name).kind() != Tree.Kind.NULL;
+    }
+
+    /** Takes an answer, true or false, that must be there. */
+    boolean answer(String name) throws BadJsonException {
+        return answer(need(name), name);
+    }
+
+    /** An answer: true or false. */
+    static boolean answer(Tree tree, String name) throws BadJsonException {
+        String word = value(tree, name);
+        if (!word.equals("yes") && !word.equals("no")) {
+            throw new BadJsonException("`" + name + "` is true or false, not " + Shown.quoted(word));
+        }
+        return word.equals("yes");
+    }
+
     /** Takes a day that must be there. */
     LocalDate date(String name) throws BadJsonException {
         return day(text(name), name);
@@ -89,11 +118,22 @@ final class Fields {
         Map<String, String> texts = new LinkedHashMap<>();
         Optional<Tree> tree = find(name);
         if (tree.isPresent()) {
-            for (Map.Entry<String, Tree> field : Fields.of(tree.get(), name).left.entrySet()) {
+            for (Map.Entry<String, Tree> field : Fields.of(tree.get(), "`" + name + "`").left.entrySet()) {
                 texts.put(field.getKey(), value(field.getValue(), field.getKey()));
             }
         }
         return texts;
+    }
+
+    /** Takes all that is left as readings by name; one that is null is a blank. */
+    Map<String, String> readings() throws BadJsonException {
+        Map<String, String> readings = new LinkedHashMap<>();
+        for (Map.Entry<String, Tree> reading : rest().entrySet()) {
+            if (reading.getValue().kind() != Tree.Kind.NULL) {
+                readings.put(reading.getKey(), value(reading.getValue(), reading.getKey()));
+            }
+        }
+        return readings;
     }
 
     /** Takes a list; an empty one where it is not there. */

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Set;
+import rungwright.finding.Shown;
 import rungwright.measure.Fact;
 import rungwright.program.Outline;
 import rungwright.replay.ExpectedReader;
@@ -25,17 +27,20 @@ import rungwright.step.Trainee;
  */
 public final class JsonLinesLog implements Iterator<LogLine> {
     private static final String SESSION = "session";
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private final BufferedReader text;
     private final ExpectedReader expectations;
     private final List<String> facts;
+    private final List<String> ignored;
     private Optional<LogLine> next = Optional.empty();
     private long line;
     private boolean ended;
 
-    /** A log of a program. */
-    public JsonLinesLog(BufferedReader text, Outline outline) {
+    /** A log of a program; fields to be ignored are given by name. */
+    public JsonLinesLog(BufferedReader text, Outline outline, Set<String> ignored) {
         this.text = text;
+        this.ignored = ignored.stream().sorted().toList();
         this.expectations = ExpectedReader.of(outline);
         this.facts = outline.facts().stream().map(Fact::name).toList();
         advance();
@@ -61,14 +66,19 @@ public final class JsonLinesLog implements Iterator<LogLine> {
                 ended = content == null;
                 line++;
                 if (!ended && !content.isBlank()) {
-                    next = Optional.of(read(content));
+                    next = Optional.of(read(line == 1 ? unmarked(content) : content));
                 }
             }
         } catch (CharacterCodingException e) {
-            fail("from here on the text is not UTF-8");
+            fail("the text is not UTF-8, here or soon after");
         } catch (IOException e) {
             fail("from here on the text cannot be read");
         }
+    }
+
+    /** The first line without the byte order mark that it may begin with. */
+    private static String unmarked(String content) {
+        return content.startsWith(BYTE_ORDER_MARK) ? content.substring(1) : content;
     }
 
     private void fail(String why) {
@@ -80,7 +90,8 @@ public final class JsonLinesLog implements Iterator<LogLine> {
         Optional<String> trainee = Optional.empty();
         try {
             Fields fields = Fields.of(Tree.read(content), "line of a log");
-            trainee = Optional.of(fields.text("trainee"));
+            ignored.forEach(fields::find);
+            trainee = Optional.of(trainee(fields));
             String kind = fields.findText("expect").orElse("");
             String at = fields.findText("expect at").orElse("");
             Optional<String> trouble = expectations.trouble(kind, at);
@@ -95,15 +106,24 @@ public final class JsonLinesLog implements Iterator<LogLine> {
         }
     }
 
+    private static String trainee(Fields fields) throws BadJsonException {
+        String trainee = fields.text("trainee");
+        if (trainee.isEmpty() || !trainee.equals(trainee.strip())) {
+            throw new BadJsonException(trainee.isBlank() ? "the line names no trainee"
+                    : "the trainee " + Shown.quoted(trainee) + " has a space at an end");
+        }
+        return trainee;
+    }
+
     private Event event(Fields fields) throws BadJsonException {
         LocalDate date = fields.date("date");
         Optional<String> id = fields.findText("id");
         String word = fields.findText("event").orElse(SESSION);
         return switch (word) {
             case SESSION -> {
-                fields.find(SESSION);
+                number(fields);
                 List<Map<String, String>> sets = EventJson.sets(fields);
-                yield new Event.Session(date, id, readings(fields), sets);
+                yield new Event.Session(date, id, fields.readings(), sets);
             }
             case "clearance" -> new Event.Clearance(date, id, fields.findText("by").orElse(""));
             case "move" -> new Event.Move(date, id, fields.findText("to").orElse(""),
@@ -113,14 +133,11 @@ public final class JsonLinesLog implements Iterator<LogLine> {
         };
     }
 
-    private static Map<String, String> readings(Fields fields) throws BadJsonException {
-        Map<String, String> readings = new LinkedHashMap<>();
-        for (Map.Entry<String, Tree> reading : fields.rest().entrySet()) {
-            if (reading.getValue().kind() != Tree.Kind.NULL) {
-                readings.put(reading.getKey(), Fields.value(reading.getValue(), reading.getKey()));
-            }
+    /** Takes the number of a session on its day, which says nothing more where a line is a whole session. */
+    private static void number(Fields fields) throws BadJsonException {
+        if (fields.has(SESSION)) {
+            fields.count(SESSION);
         }
-        return readings;
     }
 
     /** What changed: facts by their names, and whatever else is named as assessments. */

@@ -93,9 +93,12 @@ final class PrescriptionJson {
         if (parts.isEmpty()) {
             return Optional.empty();
         }
+        if (parts.size() != TEMPO_PARTS) {
+            throw new BadJsonException("`tempo` is four whole numbers");
+        }
         int[] seconds = new int[TEMPO_PARTS];
         for (int part = 0; part < TEMPO_PARTS; part++) {
-            String text = part < parts.size() ? Fields.value(parts.get(part), "tempo") : "";
+            String text = Fields.value(parts.get(part), "tempo");
             if (!text.matches("\\d{1,3}")) {
                 throw new BadJsonException("`tempo` is four whole numbers");
             }

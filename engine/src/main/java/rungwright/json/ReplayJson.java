@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rungwright.program.Standing;
+import rungwright.replay.Expected;
 import rungwright.replay.LogLine;
 import rungwright.replay.ReplayListener;
 import rungwright.replay.Summary;
@@ -44,23 +45,43 @@ public final class ReplayJson implements ReplayListener, AutoCloseable {
     @Override
     public void decided(Traced traced) {
         written(() -> {
-            Decision decision = traced.decision();
-            if (decision.outcome().breakMove().isPresent()) {
-                breakMove(traced, decision.outcome().breakMove().get());
+            if (traced.decision().breakMove().isPresent()) {
+                breakMove(traced, traced.decision().breakMove().get());
             }
-            begin(traced, decision.kind());
-            at(decision.before().filter(state -> decision.kind() != Kind.PLACED).map(State::at));
-            after(decision.after());
-            rule(decision.rule());
-            why(decision.reasons());
-            if (decision.outcome().refusal().isPresent()) {
-                refusal(decision.outcome().refusal().get());
-            }
-            if (traced.agrees().isPresent()) {
-                json.writeBooleanField("agrees", traced.agrees().get());
-            }
-            json.writeEndObject();
+            write(traced);
         });
+    }
+
+    private void write(Traced traced) throws IOException {
+        Decision decision = traced.decision();
+        begin(traced, decision.kind());
+        at(decision.before().map(State::at));
+        after(decision.after());
+        rule(decision.rule());
+        why(decision.reasons());
+        if (decision.refusal().isPresent()) {
+            refusal(decision.refusal().get());
+        }
+        if (traced.agrees().isPresent()) {
+            json.writeBooleanField("agrees", traced.agrees().get());
+            expected(traced.expected().filter(what -> !traced.agrees().get()));
+        }
+        json.writeEndObject();
+    }
+
+    /** What the log says, where it says otherwise. */
+    private void expected(Optional<Expected> otherwise) throws IOException {
+        if (otherwise.isEmpty()) {
+            return;
+        }
+        json.writeObjectFieldStart("expected");
+        if (otherwise.get().kind().isPresent()) {
+            json.writeStringField("decision", otherwise.get().kind().get().word());
+        }
+        if (otherwise.get().at().isPresent()) {
+            json.writeStringField("at", otherwise.get().at().get().text());
+        }
+        json.writeEndObject();
     }
 
     @Override
@@ -92,6 +113,11 @@ public final class ReplayJson implements ReplayListener, AutoCloseable {
             json.writeNumberField("refused", summary.refused());
             json.writeNumberField("unreadable", summary.unreadable());
             json.writeNumberField("disagreements", summary.disagreements());
+            json.writeArrayFieldStart("first disagreements");
+            for (Traced traced : summary.first()) {
+                write(traced);
+            }
+            json.writeEndArray();
             json.writeEndObject();
             json.writeEndObject();
         });

@@ -157,7 +157,7 @@ public final class StateJson {
             String code = fields.text("code");
             List<Boolean> met = new ArrayList<>();
             for (Tree each : fields.list("sessions")) {
-                met.add(Fields.value(each, "sessions").equals("yes"));
+                met.add(Fields.answer(each, "sessions"));
             }
             fields.end();
             tallies.put(entry.getKey(), tally(code, met));

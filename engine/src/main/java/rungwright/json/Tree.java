@@ -71,8 +71,22 @@ record Tree(Kind kind, String text, List<Tree> items, Map<String, Tree> fields) 
             case VALUE_NULL -> new Tree(Kind.NULL, "", List.of(), Map.of());
             case VALUE_TRUE -> text("yes");
             case VALUE_FALSE -> text("no");
-            default -> text(parser.getText());
+            default -> text(whole(parser.getText(), parser));
         };
+    }
+
+    /** The text, unless an escape in it is half a character, which cannot be written again. */
+    private static String whole(String text, JsonParser parser) throws BadJsonException {
+        for (int i = 0; i < text.length(); i++) {
+            boolean pair = i + 1 < text.length() && Character.isSurrogatePair(text.charAt(i), text.charAt(i
+                    + 1));
+            if (!pair && Character.isSurrogate(text.charAt(i))) {
+                throw new BadJsonException(place(parser.currentLocation()) + "half a character stands in "
+                        + Shown.quoted(text));
+            }
+            i += pair ? 1 : 0;
+        }
+        return text;
     }
 
     private static Tree text(String text) {
@@ -90,7 +104,7 @@ record Tree(Kind kind, String text, List<Tree> items, Map<String, Tree> fields) 
     private static Tree object(JsonParser parser, int depth) throws IOException, BadJsonException {
         Map<String, Tree> fields = new LinkedHashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
-            String name = parser.currentName();
+            String name = whole(parser.currentName(), parser);
             parser.nextToken();
             fields.put(name, value(parser, depth + 1));
         }

@@ -1,13 +1,11 @@
 package rungwright.replay;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import rungwright.finding.Shown;
 import rungwright.finding.Suggest;
 
@@ -15,11 +13,10 @@ import rungwright.finding.Suggest;
  * Which column of a table means what: the columns of its form by their words, the rest by the names of a
  * spec.
  *
- * @param form where each column of the form stands
- * @param data where each column named as in the spec stands
+ * @param known the columns whose names are of the form or of the spec
  * @param count how many columns a row has
  */
-record Columns(Map<String, Integer> form, Map<String, Integer> data, int count) {
+record Columns(List<Column> known, int count) {
     /** Columns, or why the table is refused as a whole. */
     record Bound(Optional<Columns> columns, Optional<String> refusal) {
         static Bound refused(String why) {
@@ -27,68 +24,68 @@ record Columns(Map<String, Integer> form, Map<String, Integer> data, int count) 
         }
     }
 
-    /** Finds each column's meaning; one that has none refuses the table, unless it is to be ignored. */
-    static Bound bind(List<String> header, Set<String> formNames, Set<String> dataNames,
-            Set<String> ignored) {
-        Map<String, Integer> form = new LinkedHashMap<>();
-        Map<String, Integer> data = new LinkedHashMap<>();
+    /**
+     * Finds each column's meaning; one that has none refuses the table, unless it is to be ignored.
+     *
+     * @param needed names without which there is no table
+     */
+    static Bound bind(Row header, Collection<String> names, Set<String> ignored, List<String> needed) {
+        List<Column> known = new ArrayList<>();
         Set<String> seen = new HashSet<>();
-        for (int column = 0; column < header.size(); column++) {
-            String name = header.get(column).strip();
+        for (int index = 0; index < header.count(); index++) {
+            String name = header.cell(index).strip();
             if (ignored.contains(name)) {
                 continue;
             }
             if (!seen.add(name)) {
                 return Bound.refused("column " + Shown.quoted(name) + " stands twice");
             }
-            if (formNames.contains(name)) {
-                form.put(name, column);
-            } else if (dataNames.contains(name)) {
-                data.put(name, column);
-            } else {
-                return Bound.refused(unknown(name, formNames, dataNames));
+            if (!names.contains(name)) {
+                return Bound.refused(unknown(name, names));
             }
+            known.add(new Column(name, index));
         }
-        return new Bound(Optional.of(new Columns(form, data, header.size())), Optional.empty());
+        Columns columns = new Columns(List.copyOf(known), header.count());
+        return needed.stream().filter(name -> !columns.column(name).isThere()).findFirst()
+                .map(name -> Bound.refused("there is no column `" + name + "`"))
+                .orElseGet(() -> new Bound(Optional.of(columns), Optional.empty()));
     }
 
-    private static String unknown(String name, Set<String> formNames, Set<String> dataNames) {
-        Set<String> known = new TreeSet<>(formNames);
-        known.addAll(dataNames);
-        String guess = Suggest.closest(name, known).map(word -> "did you mean " + Shown.quoted(word)
-                + "? or ")
-                .orElse("");
-        return "column " + Shown.quoted(name) + " is neither of the log's form nor a name of the spec; "
-                + guess
-                + "leave it out of account with `--ignore \"" + Shown.text(name) + "\"`";
+    private static String unknown(String name, Collection<String> names) {
+        String guess = Suggest.closest(name, names)
+                .map(word -> "did you mean " + Shown.quoted(word) + "? or ").orElse("");
+        return "column " + Shown.quoted(name) + " is neither of the table's form nor a name of the spec; "
+                + guess + "leave it out of account with `--ignore \"" + Shown.text(name) + "\"`";
     }
 
-    /** The cell of a form column, stripped; empty where the table has no such column. */
-    String form(String name, List<String> row) {
-        Integer column = form.get(name);
-        return column == null ? "" : row.get(column).strip();
+    /** The column of that name; one that is nowhere if there is none. */
+    Column column(String name) {
+        return known.stream().filter(column -> column.name().equals(name)).findFirst()
+                .orElse(new Column(name, Column.NOWHERE));
     }
 
-    /** The filled cells of the named columns, by name. */
-    Map<String, String> filled(Set<String> names, List<String> row) {
-        Map<String, String> filled = new LinkedHashMap<>();
-        data.forEach((name, column) -> {
-            String cell = row.get(column).strip();
-            if (names.contains(name) && !cell.isEmpty()) {
-                filled.put(name, cell);
-            }
-        });
-        return filled;
+    /** The columns of those names that are there, in the order of the table. */
+    List<Column> among(Collection<String> names) {
+        return known.stream().filter(column -> names.contains(column.name())).toList();
     }
 
-    /** The names of data columns outside the given ones that a row fills all the same. */
-    List<String> filledBeside(Set<String> names, List<String> row) {
-        List<String> beside = new ArrayList<>();
-        data.forEach((name, column) -> {
-            if (!names.contains(name) && !row.get(column).isBlank()) {
-                beside.add(name);
-            }
-        });
-        return beside;
+    /** Why a row cannot be told apart into cells, if so. */
+    Optional<String> trouble(Row row) {
+        if (row.count() != count) {
+            String fields = row.count() == 1 ? " field" : " fields";
+            return Optional.of("the row has " + row.count() + fields + ", the header " + count);
+        }
+        return row.isMisquoted() ? Optional.of("a field with a quote in it stands in quotes, with that quote"
+                + " written twice") : Optional.empty();
+    }
+
+    /** Why a row is nobody's, if so: spaces count in CSV, and nobody means them in a name. */
+    Optional<String> nobody(Column trainee, Row row) {
+        String name = trainee.raw(row);
+        if (name.isBlank()) {
+            return Optional.of("the row names no trainee");
+        }
+        return name.equals(name.strip()) ? Optional.empty()
+                : Optional.of("the trainee " + Shown.quoted(name) + " has a space at an end");
     }
 }

@@ -1,10 +1,8 @@
 package rungwright.replay;
 
-import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.Reader;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,16 +16,21 @@ import rungwright.program.Outline;
  * date} where somebody starts before their first session, and the facts and assessments of the spec.
  */
 public final class CsvRoster {
-    private static final Set<String> FORM = Set.of("trainee", "date");
+    private static final List<String> FORM = List.of("trainee", "date");
 
-    private final LogNames names;
     private final Columns columns;
+    private final Column trainee;
+    private final Column date;
+    private final PeopleColumns person;
     private final Map<String, Roster.Person> people = new LinkedHashMap<>();
     private final List<LogLine.Unreadable> unreadable = new ArrayList<>();
 
     private CsvRoster(LogNames names, Columns columns) {
-        this.names = names;
         this.columns = columns;
+        this.trainee = columns.column("trainee");
+        this.date = columns.column("date");
+        this.person = new PeopleColumns(names, wanted -> columns.among(wanted).stream()
+                .filter(column -> !FORM.contains(column.name())).toList());
     }
 
     /**
@@ -41,49 +44,49 @@ public final class CsvRoster {
     /** Reads a table of people; columns to be ignored are given by name. */
     public static Outcome read(Reader text, Outline outline, Set<String> ignored) {
         CsvRows rows = CsvRows.of(text);
-        Iterator<CsvRecord> records = rows;
-        if (!records.hasNext()) {
+        if (!rows.hasNext()) {
             return new Outcome(Optional.empty(), Optional.of(rows.trouble()
                     .orElse("the table of trainees is empty")));
         }
         LogNames names = LogNames.of(outline);
-        Columns.Bound bound = Columns.bind(records.next().getFields(), FORM, names.person(), ignored);
-        if (bound.columns().isEmpty()) {
-            return new Outcome(Optional.empty(), bound.refusal());
-        }
-        if (!bound.columns().get().form().containsKey("trainee")) {
-            return new Outcome(Optional.empty(),
-                    Optional.of("the table of trainees has no column `trainee`"));
-        }
-        CsvRoster roster = new CsvRoster(names, bound.columns().get());
-        records.forEachRemaining(roster::row);
-        rows.trouble().ifPresent(trouble -> roster.refuse(rows.line(), "", trouble));
-        return new Outcome(Optional.of(new Roster(roster.people, roster.unreadable)), Optional.empty());
+        List<String> known = new ArrayList<>(FORM);
+        known.addAll(names.person());
+        Columns.Bound bound = Columns.bind(rows.next(), known, ignored, List.of("trainee"));
+        return new Outcome(bound.columns().map(columns -> new CsvRoster(names, columns).read(rows)),
+                bound.refusal());
     }
 
-    private void row(CsvRecord row) {
-        if (row.getFieldCount() != columns.count()) {
-            refuse(row.getStartingLineNumber(), "", "the row has " + row.getFieldCount()
-                    + " fields, the header "
-                    + columns.count());
+    private Roster read(CsvRows rows) {
+        rows.forEachRemaining(this::row);
+        rows.trouble().ifPresent(trouble -> refuse(rows.line(), Optional.empty(), trouble));
+        return new Roster(people, unreadable);
+    }
+
+    private void row(Row row) {
+        Optional<String> trouble = trouble(row);
+        boolean somebody = columns.nobody(trainee, row).isEmpty();
+        if (trouble.isPresent()) {
+            refuse(row.line(), somebody ? Optional.of(trainee.raw(row)) : Optional.empty(), trouble.get());
             return;
         }
-        String trainee = columns.form("trainee", row.getFields());
-        String date = columns.form("date", row.getFields());
-        Optional<LocalDate> start = Dates.read(date);
-        if (trainee.isEmpty()) {
-            refuse(row.getStartingLineNumber(), "", "the row names no trainee");
-        } else if (!date.isEmpty() && start.isEmpty()) {
-            refuse(row.getStartingLineNumber(), trainee, Shown.quoted(date) + " is no date like 2026-03-02");
-        } else if (people.putIfAbsent(trainee, new Roster.Person(
-                People.of(names, columns, row.getFields(), true), start)) != null) {
-            refuse(row.getStartingLineNumber(), trainee, "trainee " + Shown.quoted(trainee)
-                    + " stands there already");
-        }
+        people.put(trainee.raw(row), new Roster.Person(person.whole(row), Dates.read(date.in(row))));
     }
 
-    private void refuse(long line, String trainee, String reason) {
-        unreadable.add(new LogLine.Unreadable(line, Optional.of(trainee).filter(name -> !name.isEmpty()),
-                "in the table of trainees: " + reason));
+    private Optional<String> trouble(Row row) {
+        Optional<String> trouble = columns.trouble(row).or(() -> columns.nobody(trainee, row));
+        Optional<LocalDate> start = Dates.read(date.in(row));
+        if (trouble.isPresent()) {
+            return trouble;
+        }
+        if (date.isFilled(row) && start.isEmpty()) {
+            return Optional.of(Shown.quoted(date.in(row)) + " is no date like 2026-03-02");
+        }
+        return people.containsKey(trainee.raw(row))
+                ? Optional.of("trainee " + Shown.quoted(trainee.raw(row)) + " stands there already")
+                : Optional.empty();
+    }
+
+    private void refuse(long line, Optional<String> whom, String reason) {
+        unreadable.add(new LogLine.Unreadable(line, whom, "in the table of trainees: " + reason));
     }
 }

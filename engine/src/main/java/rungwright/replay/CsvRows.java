@@ -2,8 +2,8 @@ package rungwright.replay;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
@@ -12,25 +12,26 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 
 /**
- * The rows of a CSV text (RFC 4180), one after the other. Where the text cannot be read on, the rows end and
+ * The rows of a CSV text (RFC 4180), one after the other; lines with nothing on them are no rows, and a byte
+ * order mark before the first is none of its letters. Where the text cannot be read on, the rows end and
  * {@link #trouble} says why.
  */
-final class CsvRows implements Iterator<CsvRecord> {
-    private final Iterator<CsvRecord> records;
-    private Optional<CsvRecord> next = Optional.empty();
-    private Optional<String> trouble = Optional.empty();
-    private long line = 1;
+final class CsvRows implements Iterator<Row> {
+    private static final int BYTE_ORDER_MARK = 0xFEFF;
 
-    private CsvRows(Iterator<CsvRecord> records) {
-        this.records = records;
+    private final RowHandler handler = new RowHandler();
+    private final Iterator<Row> rows;
+    private Optional<Row> next = Optional.empty();
+    private Optional<String> trouble = Optional.empty();
+
+    private CsvRows(Reader text) {
+        // A quote that is never closed would otherwise swallow the rest of the log without a word.
+        this.rows = CsvReader.builder().allowUnclosedQuote(false).build(handler, text).iterator();
         advance();
     }
 
     static CsvRows of(Reader text) {
-        return new CsvRows(CsvReader.builder().missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .ofCsvRecord(text)
-                .iterator());
+        return new CsvRows(new Unmarked(new BufferedReader(text)));
     }
 
     /** Why the rows ended before the text did. */
@@ -38,13 +39,13 @@ final class CsvRows implements Iterator<CsvRecord> {
         return trouble;
     }
 
-    /** The line on which the latest row began. */
+    /** The line on which the latest row that was looked at began, be it whole or not. */
     long line() {
-        return line;
+        return handler.line();
     }
 
     /** The row that comes next, if there is one. */
-    Optional<CsvRecord> peek() {
+    Optional<Row> peek() {
         return next;
     }
 
@@ -54,9 +55,8 @@ final class CsvRows implements Iterator<CsvRecord> {
     }
 
     @Override
-    public CsvRecord next() {
-        CsvRecord row = next.orElseThrow(NoSuchElementException::new);
-        line = row.getStartingLineNumber();
+    public Row next() {
+        Row row = next.orElseThrow(NoSuchElementException::new);
         advance();
         return row;
     }
@@ -64,14 +64,42 @@ final class CsvRows implements Iterator<CsvRecord> {
     private void advance() {
         next = Optional.empty();
         try {
-            if (records.hasNext()) {
-                next = Optional.of(records.next());
+            if (rows.hasNext()) {
+                next = Optional.of(rows.next());
             }
         } catch (CsvParseException e) {
-            trouble = Optional.of("after this line the text is not CSV: look for a quote that is not closed");
+            trouble = Optional.of("from here on the text is not CSV: look for a quote that is not closed, or"
+                    + " for one that closes before the end of its field");
         } catch (UncheckedIOException e) {
             trouble = Optional.of(e.getCause() instanceof CharacterCodingException
-                    ? "after this line the text is not UTF-8" : "after this line the text cannot be read");
+                    ? "the text is not UTF-8, here or soon after" : "from here on the text cannot be read");
+        }
+    }
+
+    /** A text without the byte order mark that it may begin with. */
+    private static final class Unmarked extends Reader {
+        private final BufferedReader text;
+        private boolean begun;
+
+        Unmarked(BufferedReader text) {
+            this.text = text;
+        }
+
+        @Override
+        public int read(char[] buffer, int offset, int length) throws IOException {
+            if (!begun) {
+                begun = true;
+                text.mark(1);
+                if (text.read() != BYTE_ORDER_MARK) {
+                    text.reset();
+                }
+            }
+            return text.read(buffer, offset, length);
+        }
+
+        @Override
+        public void close() throws IOException {
+            text.close();
         }
     }
 }

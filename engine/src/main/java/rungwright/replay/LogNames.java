@@ -40,6 +40,12 @@ record LogNames(Set<String> session, Set<String> set, Set<String> facts, Set<Str
         return joined(List.of(facts, lists, assessments));
     }
 
+    /** Whether a column is of what can be known of a person. */
+    boolean isPerson(Column column) {
+        return facts.contains(column.name()) || lists.contains(column.name())
+                || assessments.contains(column.name());
+    }
+
     /** All that can be logged. */
     Set<String> logged() {
         return joined(List.of(session, set));

@@ -20,7 +20,8 @@ import rungwright.step.Trainee;
  * A logged history run through a program, one event after the other. Only the latest state of each trainee is
  * kept, so memory grows with the number of trainees and not with the log.
  *
- * <p>A trainee's first event enrols them: on their day in the roster, else on the day of the event.
+ * <p>A trainee's first event enrols them: on their day in the roster, else on the day of the event. Where the
+ * program wants to know more of them than the roster says, that is why each of their events is refused.
  */
 public final class Replay implements LogLine.Cases<Void> {
     private final Program program;
@@ -62,12 +63,9 @@ public final class Replay implements LogLine.Cases<Void> {
 
     @Override
     public Void entry(LogLine.Entry entry) {
-        if (!states.containsKey(entry.trainee())) {
-            enrol(entry);
-        }
-        Optional<State> state = states.get(entry.trainee());
-        Decision decision = state.map(known -> Stepper.step(program, known, entry.event()))
-                .orElseGet(() -> Stepper.begin(program, entry.event()));
+        Optional<State> state = states.computeIfAbsent(entry.trainee(), unknown -> Optional.empty());
+        Decision decision = state.isPresent() ? Stepper.step(program, state.get(), entry.event())
+                : begin(entry);
         take(new Traced(entry.line(), entry.trainee(), entry.event(), decision, entry.expected()));
         return null;
     }
@@ -79,13 +77,17 @@ public final class Replay implements LogLine.Cases<Void> {
         return null;
     }
 
-    private void enrol(LogLine.Entry entry) {
+    /** Enrols a trainee and decides their first event; where they cannot be enrolled, that is its refusal. */
+    private Decision begin(LogLine.Entry entry) {
         Optional<Roster.Person> person = roster.person(entry.trainee());
         LocalDate start = person.flatMap(Roster.Person::start).orElse(entry.event().date());
         Event.Enrol enrol = Event.Enrol.of(start, person.map(Roster.Person::trainee).orElse(Trainee.UNKNOWN));
-        states.put(entry.trainee(), Optional.empty());
-        take(new Traced(entry.line(), entry.trainee(), enrol, Stepper.enrol(program, enrol),
-                Optional.empty()));
+        Decision enrolment = Stepper.enrol(program, enrol);
+        if (enrolment.isRefused()) {
+            return NotEnrolled.of(enrolment);
+        }
+        take(new Traced(entry.line(), entry.trainee(), enrol, enrolment, Optional.empty()));
+        return Stepper.step(program, enrolment.after().orElseThrow(), entry.event());
     }
 
     private void take(Traced traced) {

@@ -1,6 +1,7 @@
 package rungwright.replay;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,7 @@ public record Roster(Map<String, Person> people, List<LogLine.Unreadable> unread
 
     /** Copies the collections. */
     public Roster {
-        people = Map.copyOf(new LinkedHashMap<>(people));
+        people = Collections.unmodifiableMap(new LinkedHashMap<>(people));
         unreadable = List.copyOf(unreadable);
     }
 

@@ -1,7 +1,5 @@
 package rungwright.replay;
 
-import de.siegmar.fastcsv.reader.CsvRecord;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,81 +8,117 @@ import java.util.Optional;
 import rungwright.finding.Shown;
 import rungwright.step.Event;
 
-/** The rows of one session: the session's own readings on the first, a set on each. */
+/**
+ * The rows of one session: the session's own readings on the first, a set on each. Where one of them cannot
+ * be used, none of the session is.
+ */
 final class SessionRows {
-    private final LogNames names;
-    private final Columns columns;
-    private final List<CsvRecord> rows;
-    private final Map<String, String> session = new LinkedHashMap<>();
-    private final List<Map<String, String>> sets = new ArrayList<>();
+    /** No session has so many sets; rows over it are counted, and not kept. */
+    private static final int MOST_ROWS = 1000;
 
-    SessionRows(LogNames names, Columns columns, List<CsvRecord> rows) {
-        this.names = names;
+    private final LogColumns columns;
+    private final Row first;
+    private final List<Row> rows = new ArrayList<>();
+    private final Map<String, String> readings = new LinkedHashMap<>();
+    private final List<Map<String, String>> sets = new ArrayList<>();
+    private long count;
+    private long last;
+    private Optional<String> broken = Optional.empty();
+
+    SessionRows(LogColumns columns, Row first) {
         this.columns = columns;
-        this.rows = rows;
+        this.first = first;
+        add(first);
     }
 
-    /** The session; where one of its rows cannot be used, none of it is. */
+    void add(Row row) {
+        count++;
+        last = row.line();
+        if (count <= MOST_ROWS) {
+            rows.add(row);
+        }
+    }
+
+    /** Says that a row among its own cannot be read. */
+    void interruptedBy(Row stray) {
+        broken = broken.or(() -> Optional.of("line " + stray.line()
+                + ", which could be one of its rows, cannot be read"));
+    }
+
+    /** Says that the log cannot be read behind its rows. */
+    void cutOffAt(long line) {
+        broken = broken.or(() -> Optional.of("its rows may go on from line " + line
+                + ", where the text cannot be read"));
+    }
+
+    /** Whether a row that cannot be read has the number of the set that would come next. */
+    boolean goesOnWith(Row stray) {
+        String whose = columns.trainee(stray);
+        return (whose.isBlank() || whose.equals(columns.trainee(first))) && columns.set().isFilled(stray)
+                && LogColumns.number(columns.set().in(stray)) == count + 1;
+    }
+
+    /** The session, or why it cannot be used. */
     LogLine read() {
-        long lastSet = 0;
-        for (CsvRecord row : rows) {
-            Optional<String> trouble = trouble(row, lastSet);
+        if (count > MOST_ROWS) {
+            return unreadable(first, "the session has " + count + " rows");
+        }
+        for (Row row : rows) {
+            Optional<String> trouble = trouble(row);
             if (trouble.isPresent()) {
                 return unreadable(row, trouble.get());
             }
-            String set = columns.form("set", row.getFields());
-            lastSet = set.isEmpty() ? lastSet + 1 : Long.parseLong(set);
-            session.putAll(columns.filled(names.session(), row.getFields()));
-            sets.add(columns.filled(names.set(), row.getFields()));
+            if (row == first) {
+                readings.putAll(Column.cells(columns.readings(), row));
+            }
+            sets.add(Column.cells(columns.setReadings(), row));
         }
-        CsvRecord first = rows.get(0);
-        LocalDate date = Dates.read(columns.form("date", first.getFields())).orElseThrow();
-        return new LogLine.Entry(first.getStartingLineNumber(), columns.form("trainee", first.getFields()),
-                Event.Session.of(date, session, sets), ExpectedCells.read(columns.form("expect",
-                first.getFields()),
-                        columns.form("expect at", first.getFields())));
+        if (broken.isPresent()) {
+            return unreadable(first, broken.get());
+        }
+        return new LogLine.Entry(first.line(), columns.trainee(first),
+                Event.Session.of(columns.date(first), readings, sets), columns.expected(first));
     }
 
-    private Optional<String> trouble(CsvRecord row, long lastSet) {
-        String set = columns.form("set", row.getFields());
-        boolean isNumber = set.length() < 4 && !set.isEmpty() && set.chars().allMatch(Character::isDigit);
-        if (!set.isEmpty() && !isNumber) {
+    private Optional<String> trouble(Row row) {
+        return columns.trouble(row).or(() -> numbering(row)).or(() -> belonging(row))
+                .or(() -> row == first ? Optional.empty() : repetition(row));
+    }
+
+    private Optional<String> numbering(Row row) {
+        String set = columns.set().in(row);
+        int expected = sets.size() + 1;
+        if (set.isEmpty() || LogColumns.number(set) == expected) {
+            return Optional.empty();
+        }
+        if (LogColumns.number(set) == 0) {
             return Optional.of(Shown.quoted(set) + " is no number of a set");
         }
-        if (!set.isEmpty() && Long.parseLong(set) <= lastSet) {
-            return Optional.of("set " + set + " follows set " + lastSet
-                    + ": where there are two sessions a day, number"
-                    + " them in a column `session`");
-        }
-        for (Map.Entry<String, String> reading : columns.filled(names.session(), row.getFields())
-                .entrySet()) {
-            if (!reading.getValue().equals(session.getOrDefault(reading.getKey(), reading.getValue()))
-                    || row != rows.get(0) && !session.containsKey(reading.getKey())) {
-                return Optional.of(Shown.quoted(reading.getKey())
-                        + " is of the whole session: it stands on the session's"
-                        + " first row");
+        return Optional.of("set " + set + " stands where set " + expected + " is due: sets count from 1 in"
+                + " each session, and two sessions a day are numbered in a column `session`");
+    }
+
+    private Optional<String> belonging(Row row) {
+        return Column.filled(columns.besideSession(), row).map(column -> columns.names().isPerson(column)
+                ? Shown.quoted(column.name()) + " is not logged in a session; write `facts` under `event`"
+                : Shown.quoted(column.name()) + " is of an event and not of a session");
+    }
+
+    /** Why a later row cannot be used: it says something of the session that the first does not. */
+    private Optional<String> repetition(Row row) {
+        for (Column column : columns.readings()) {
+            if (column.isFilled(row) && !column.in(row).equals(readings.get(column.name()))) {
+                return Optional.of(Shown.quoted(column.name())
+                        + " is of the whole session: it stands on the session's first row");
             }
         }
-        List<String> beside = columns.filledBeside(names.logged(), row.getFields());
-        if (!beside.isEmpty()) {
-            return Optional.of(Shown.quoted(beside.get(0))
-                    + " is not logged in a session; write `facts` under `event`");
-        }
-        return row == rows.get(0) ? Optional.empty() : expectation(row);
+        return columns.expects(row) ? Optional.of("what is expected stands on the session's first row")
+                : Optional.empty();
     }
 
-    private Optional<String> expectation(CsvRecord row) {
-        boolean expects = !columns.form("expect", row.getFields()).isEmpty()
-                || !columns.form("expect at", row.getFields()).isEmpty();
-        return expects ? Optional.of("what is expected stands on the session's first row") : Optional.empty();
-    }
-
-    private LogLine unreadable(CsvRecord row, String reason) {
-        CsvRecord first = rows.get(0);
-        CsvRecord last = rows.get(rows.size() - 1);
-        String all = first == last ? "" : "; the session of lines " + first.getStartingLineNumber() + " to "
-                + last.getStartingLineNumber() + " is not counted";
-        return new LogLine.Unreadable(row.getStartingLineNumber(),
-                Optional.of(columns.form("trainee", first.getFields())), reason + all);
+    private LogLine unreadable(Row row, String reason) {
+        String all = first.line() == last ? "" : "; the session of lines " + first.line() + " to " + last
+                + " is not counted";
+        return new LogLine.Unreadable(row.line(), Optional.of(columns.trainee(first)), reason + all);
     }
 }

@@ -46,7 +46,7 @@ class ExamplesRoundTripTest {
             boolean lines = Files.exists(folder.resolve("log.jsonl"));
             try (BufferedReader text = Files.newBufferedReader(folder.resolve(lines ? "log.jsonl"
                     : "log.csv"))) {
-                Iterator<LogLine> log = lines ? new JsonLinesLog(text, program.outline())
+                Iterator<LogLine> log = lines ? new JsonLinesLog(text, program.outline(), Set.of())
                         : CsvLog.open(text, program.outline(), Set.of()).log().orElseThrow();
                 new Replay(program, roster, new Collecting(all)).run(log);
             }
