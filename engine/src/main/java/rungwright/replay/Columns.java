@@ -27,9 +27,11 @@ record Columns(List<Column> known, int count) {
     /**
      * Finds each column's meaning; one that has none refuses the table, unless it is to be ignored.
      *
+     * @param table what the table is called in messages
      * @param needed names without which there is no table
      */
-    static Bound bind(Row header, Collection<String> names, Set<String> ignored, List<String> needed) {
+    static Bound bind(Row header, String table, Collection<String> names, Set<String> ignored,
+            List<String> needed) {
         List<Column> known = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (int index = 0; index < header.count(); index++) {
@@ -47,14 +49,14 @@ record Columns(List<Column> known, int count) {
         }
         Columns columns = new Columns(List.copyOf(known), header.count());
         return needed.stream().filter(name -> !columns.column(name).isThere()).findFirst()
-                .map(name -> Bound.refused("there is no column `" + name + "`"))
+                .map(name -> Bound.refused(table + " has no column `" + name + "`"))
                 .orElseGet(() -> new Bound(Optional.of(columns), Optional.empty()));
     }
 
     private static String unknown(String name, Collection<String> names) {
         String guess = Suggest.closest(name, names)
                 .map(word -> "did you mean " + Shown.quoted(word) + "? or ").orElse("");
-        return "column " + Shown.quoted(name) + " is neither of the table's form nor a name of the spec; "
+        return "column " + Shown.quoted(name) + " is neither of the form nor a name of the spec; "
                 + guess + "leave it out of account with `--ignore \"" + Shown.text(name) + "\"`";
     }
 

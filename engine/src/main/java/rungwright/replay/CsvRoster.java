@@ -16,6 +16,7 @@ import rungwright.program.Outline;
  * date} where somebody starts before their first session, and the facts and assessments of the spec.
  */
 public final class CsvRoster {
+    private static final String TABLE = "the table of trainees";
     private static final List<String> FORM = List.of("trainee", "date");
 
     private final Columns columns;
@@ -46,12 +47,12 @@ public final class CsvRoster {
         CsvRows rows = CsvRows.of(text);
         if (!rows.hasNext()) {
             return new Outcome(Optional.empty(), Optional.of(rows.trouble()
-                    .orElse("the table of trainees is empty")));
+                    .orElse(TABLE + " is empty")));
         }
         LogNames names = LogNames.of(outline);
         List<String> known = new ArrayList<>(FORM);
         known.addAll(names.person());
-        Columns.Bound bound = Columns.bind(rows.next(), known, ignored, List.of("trainee"));
+        Columns.Bound bound = Columns.bind(rows.next(), TABLE, known, ignored, List.of("trainee"));
         return new Outcome(bound.columns().map(columns -> new CsvRoster(names, columns).read(rows)),
                 bound.refusal());
     }
@@ -87,6 +88,6 @@ public final class CsvRoster {
     }
 
     private void refuse(long line, Optional<String> whom, String reason) {
-        unreadable.add(new LogLine.Unreadable(line, whom, "in the table of trainees: " + reason));
+        unreadable.add(new LogLine.Unreadable(line, whom, "in " + TABLE + ": " + reason));
     }
 }

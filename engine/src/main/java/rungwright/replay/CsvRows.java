@@ -2,6 +2,7 @@ package rungwright.replay;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
@@ -26,7 +27,10 @@ final class CsvRows implements Iterator<Row> {
 
     private CsvRows(Reader text) {
         // A quote that is never closed would otherwise swallow the rest of the log without a word.
-        this.rows = CsvReader.builder().allowUnclosedQuote(false).build(handler, text).iterator();
+        this.rows = CsvReader.builder().allowUnclosedQuote(false)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .build(handler, text).iterator();
         advance();
     }
 

@@ -56,7 +56,8 @@ final class LogColumns {
     static Bound bind(Row header, LogNames names, Set<String> ignored) {
         List<String> known = new ArrayList<>(FORM);
         known.addAll(names.all());
-        Columns.Bound bound = Columns.bind(header, known, ignored, List.of("trainee", "date"));
+        Columns.Bound bound = Columns.bind(header, "the log", known, ignored,
+                List.of("trainee", "date"));
         return new Bound(bound.columns().map(columns -> new LogColumns(names, columns)), bound.refusal());
     }
 
