@@ -55,7 +55,7 @@ public final class ReplayJson implements ReplayListener, AutoCloseable {
     private void write(Traced traced) throws IOException {
         Decision decision = traced.decision();
         begin(traced, decision.kind());
-        at(decision.before().map(State::at));
+        at(traced.judgedAt());
         after(decision.after());
         rule(decision.rule());
         why(decision.reasons());
@@ -120,6 +120,7 @@ public final class ReplayJson implements ReplayListener, AutoCloseable {
             json.writeEndArray();
             json.writeEndObject();
             json.writeEndObject();
+            json.writeRaw('\n');
         });
     }
 

@@ -50,7 +50,7 @@ public final class CsvTrace implements ReplayListener, AutoCloseable {
         decision.breakMove().ifPresent(move -> breakMove(traced, move));
         boolean goal = decision.after().filter(state -> state.status() == Status.REACHED).isPresent();
         List<String> row = begun(traced, decision.kind());
-        place(row, decision.before().map(State::at), "");
+        place(row, traced.judgedAt(), "");
         afterwards(row, decision.after().map(State::at).filter(at -> !goal), goal);
         row.add(decision.after().map(state -> state.status().word()).orElse(""));
         rule(row, decision.rule(), decision.reasons());

@@ -1,8 +1,11 @@
 package rungwright.replay;
 
 import java.util.Optional;
+import rungwright.program.Standing;
+import rungwright.step.BreakMove;
 import rungwright.step.Decision;
 import rungwright.step.Event;
+import rungwright.step.State;
 
 /**
  * One decision of a replay.
@@ -12,6 +15,14 @@ import rungwright.step.Event;
  * @param expected what the log says it should be, if it says anything
  */
 public record Traced(long line, String trainee, Event event, Decision decision, Optional<Expected> expected) {
+    /**
+     * Where the event was judged: the place before it or, for a session after a break that moved the trainee,
+     * where the break led; nothing for an enrolment.
+     */
+    public Optional<Standing> judgedAt() {
+        return decision.breakMove().flatMap(BreakMove::to).or(() -> decision.before().map(State::at));
+    }
+
     /** Whether the decision is what the log expects; nothing where it expects nothing. */
     public Optional<Boolean> agrees() {
         return expected.map(what -> what.agreesWith(decision));

@@ -98,6 +98,22 @@ class ReplayCommandTest {
     }
 
     @Test
+    void jsonLinesOnStandardInputAreToldByTheirBrace() {
+        assertEquals(0, shell.feed("\n {\"trainee\":\"Ada\",\"date\":\"2026-01-05\",\"mood\":\"good\","
+                + "\"sets\":[{\"hold\":20}],\"expect\":\"hold\"}\n",
+                "replay", spec, "-", "--ignore", "mood"), () -> shell.out() + shell.err());
+    }
+
+    @Test
+    void aSecondLogThatCannotBeUsedLeavesNothingHalfDone() throws IOException {
+        String other = write("other.csv", "trainee,date,mood\nAda,2026-01-12,good\n");
+        for (String form : new String[] {"text", "json", "csv"}) {
+            assertEquals(2, shell.run("replay", spec, log, other, "--format", form), shell::err);
+            assertEquals("", shell.out());
+        }
+    }
+
+    @Test
     void anUnknownColumnRefusesTheFileUnlessIgnored() throws IOException {
         String more = write("more.csv", "trainee,date,hold,mood\nAda,2026-01-05,20,good\n");
         assertEquals(2, shell.run("replay", spec, more));
