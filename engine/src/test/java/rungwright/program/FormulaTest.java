@@ -92,6 +92,31 @@ class FormulaTest {
     }
 
     @Test
+    void fixedSharesOfATenRepMaximum() {
+        // DeLorme and Watkins, Arch Phys Med 1948;29:263-273: 50, 75, 100 % of a 10RM of 40 kg; Oxford, the
+        // same in reverse: Zinovieff, Br J Phys Med 1951;14:129-132 (F2)
+        assertEquals("20.00", value("load * 0.5", "load=40 kg"));
+        assertEquals("30.00", value("load * 0.75", "load=40 kg"));
+        // Johnson et al., JSCR 2009;23(3):1022-1028, doi 10.1519/JSC.0b013e3181a2d7f5: men, pull-up 1.16 and
+        // lat-pull 0.93 of body mass, 92.8 and 74.4 kg at 80 kg (F1, D; group means)
+        assertEquals("92.80", value("mass * 1.16", "mass=80 kg"));
+        assertEquals("74.40", value("mass * 0.93", "mass=80 kg"));
+    }
+
+    @Test
+    void ratiosOfHoldsAndOfWeeks() {
+        // McGill, Low Back Disorders: flexor 144 to extensor 146 is 0.986, right 94 and left 97 are 0.031
+        // apart, side 94 to extensor 146 is 0.644 (M90, provisional; arithmetic D)
+        assertEquals("0.99", value("weak / strong", "weak=144", "strong=146"));
+        assertEquals("0.03", value("1 - weak / strong", "weak=94", "strong=97"));
+        assertEquals("0.64", value("weak / strong", "weak=94", "strong=146"));
+        // Lolli et al., BJSM 2019;53:921-922: weeks of 1000, 1000, 1000, 2000 are 1.60 coupled and 2.00
+        // uncoupled (F1, D; no claim about injury), here in tens and with each name once
+        assertEquals("1.60", value("4 / (3 * weak / strong + 1)", "weak=100", "strong=200"));
+        assertEquals("2.00", value("strong / weak", "weak=100", "strong=200"));
+    }
+
+    @Test
     void aRatingFallsByItsShare() {
         // from 6 to 4 is -33.3 %, from 6 to 5 -16.7 % (Salaffi et al., Eur J Pain 2004;8:283-291, F1, D)
         assertEquals("-33.33", value("(weak - strong) / strong * 100", "weak=4", "strong=6"));
