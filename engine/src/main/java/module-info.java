@@ -6,6 +6,7 @@ module rungwright {
     requires org.yaml.snakeyaml;
 
     exports rungwright.finding;
+    exports rungwright.journal;
     exports rungwright.json;
     exports rungwright.measure;
     exports rungwright.program;

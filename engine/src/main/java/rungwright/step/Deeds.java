@@ -38,7 +38,8 @@ record Deeds(Plan plan, State state) implements Event.Cases<Deed> {
         return !state.program().fingerprint().equals(plan.id().fingerprint());
     }
 
-    private State fitted() throws Refused {
+    /** The state, known to be one of the plan's, with its trainee read. */
+    State fitted() throws Refused {
         if (isOther()) {
             throw Refusals.otherVersion(state.program(), plan.id());
         }

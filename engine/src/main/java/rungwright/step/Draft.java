@@ -25,31 +25,36 @@ final class Draft {
     private Optional<LocalDate> lastSession = Optional.empty();
     private int sessionsHere;
 
-    private Draft(ProgramId program, Trainee trainee, Standing at, Event event) {
+    private Draft(ProgramId program, Trainee trainee, Standing at, LocalDate today) {
         this.program = program;
         this.trainee = trainee;
         this.at = at;
-        this.entered = event.date();
-        this.today = event.date();
+        this.entered = today;
+        this.today = today;
     }
 
     /** The state of somebody who starts today. */
     static Draft first(ProgramId program, Trainee trainee, Standing at, Event event) {
-        Draft draft = new Draft(program, trainee, at, event);
+        Draft draft = new Draft(program, trainee, at, event.date());
         event.id().ifPresent(draft.ids::add);
         return draft;
     }
 
     /** A copy of a state on the day of an event, which is not before the latest one. */
     Draft(State state, Trainee trainee, Event event) {
-        this(state.program(), trainee, state.at(), event);
+        this(state, trainee, event.date(), event.id());
+    }
+
+    /** A copy of a state on a day that is not before the latest event's. */
+    Draft(State state, Trainee trainee, LocalDate today, Optional<String> id) {
+        this(state.program(), trainee, state.at(), today);
         tallies.putAll(state.tallies());
         left.putAll(state.left());
         previous.putAll(state.previous());
         if (state.latest().equals(today)) {
             ids.addAll(state.ids());
         }
-        event.id().filter(id -> !ids.contains(id)).ifPresent(ids::add);
+        id.filter(each -> !ids.contains(each)).ifPresent(ids::add);
         status = state.status();
         stoppedBy = state.stoppedBy();
         entered = state.entered();

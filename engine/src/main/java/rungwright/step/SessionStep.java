@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rungwright.measure.Ratio;
-import rungwright.program.Destination;
 import rungwright.program.Repeat;
-import rungwright.program.Rule;
 
 /** Decides one session of one trainee, in the order in which rules outrank each other. */
 final class SessionStep {
@@ -32,28 +30,10 @@ final class SessionStep {
             throw Refusals.stopped(state.stoppedBy().map(List::of).orElse(List.of()));
         }
         Entries entries = EntryReader.read(plan.names(), session);
-        if (state.status() == Status.TRAINING) {
-            state.daysAway(session.date()).ifPresent(this::afterABreak);
-        }
+        Absence absence = Absence.before(plan, state, session.date());
+        placed = absence.state();
+        breakMove = absence.move();
         return placed.status() == Status.REACHED ? atTheGoal() : judge(entries);
-    }
-
-    private void afterABreak(long away) {
-        if (plan.afterABreak().isEmpty()) {
-            return;
-        }
-        Judge judge = plan.afterABreak().get();
-        Seen seen = new Seen(fit, Entries.EMPTY, List.of(), state.sessionsHere(),
-                state.daysHere(session.date()), away);
-        Rule rule = judge.decide(seen).orElseThrow(Plan::noRule);
-        Destination to = fit.destinations().of(rule, state.at(), state.left()).orElseThrow(Plan::noRule);
-        if (to.place().filter(state.at()::samePlace).isEmpty()) {
-            breakMove = Optional.of(new BreakMove(RuleRef.of(rule), state.at(), to.place(), away,
-                    Reasons.of(judge, rule, seen)));
-            Draft moved = new Draft(state, state.trainee(), session);
-            moved.go(to);
-            placed = moved.done();
-        }
     }
 
     private Decision atTheGoal() {

@@ -1,5 +1,6 @@
 package rungwright.step;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import rungwright.program.Program;
@@ -44,6 +45,25 @@ public final class Stepper {
             check(state, event);
             return event.match(new Deeds(plan, state)).decide();
         });
+    }
+
+    /**
+     * What a day holds for a trainee who has not trained on it yet: where the time away moves them, and what
+     * to do there. A session on that day without a reading would begin from the same place.
+     *
+     * @throws IllegalArgumentException for a state of another program, or a day before its latest event
+     */
+    public static Ahead ahead(Program program, State state, LocalDate day) {
+        Plan plan = Plan.of(program);
+        if (day.isBefore(state.latest())) {
+            throw new IllegalArgumentException(day + " is before " + state.latest() + ", the latest event");
+        }
+        try {
+            Absence absence = Absence.before(plan, new Deeds(plan, state).fitted(), day);
+            return new Ahead(absence.move(), plan.next(absence.state()).orElseThrow(Plan::noRule));
+        } catch (Refused refused) {
+            throw new IllegalArgumentException(refused.refusal().message(), refused);
+        }
     }
 
     private static void check(State state, Event event) throws Refused {

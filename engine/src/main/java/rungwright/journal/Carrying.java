@@ -1,0 +1,22 @@
+package rungwright.journal;
+
+import java.util.Optional;
+import rungwright.step.Event;
+import rungwright.step.State;
+
+/** Makes the entry that carries a trainee over to another version. */
+record Carrying(Fold fold, Event.NewVersion event, State from, Optional<String> by) {
+    Draft entry() {
+        if (fold.latestDay().filter(event.date()::isBefore).isPresent()) {
+            return Draft.refused(event.date() + " is before " + fold.latestDay().get()
+                    + ", the day of the latest entry", fold);
+        }
+        int number = fold.entries().size() + 1;
+        return Draft.of(fold, number, told -> new Entry.Carried(number, by, event, from, told));
+    }
+
+    /** The event from which a fold goes on, where it carried the trainee over. */
+    static Optional<Happening> since(Fold fold) {
+        return fold.happenings().stream().findFirst().filter(each -> each.entry() instanceof Entry.Carried);
+    }
+}

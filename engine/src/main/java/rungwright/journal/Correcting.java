@@ -1,0 +1,78 @@
+package rungwright.journal;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import rungwright.step.Event;
+
+/** Makes the entry that corrects an earlier one. */
+record Correcting(Fold fold, int corrects, Optional<Event> instead, LocalDate date, Optional<String> by) {
+    Draft entry() {
+        Optional<String> trouble = trouble();
+        if (trouble.isPresent()) {
+            return Draft.refused(trouble.get(), fold);
+        }
+        if (fold.happening(corrects).map(Happening::event).equals(instead)) {
+            return Draft.already(lastWord(), fold);
+        }
+        int number = fold.entries().size() + 1;
+        return Draft.of(fold, corrects,
+                told -> new Entry.Corrected(number, date, by, corrects, instead, told));
+    }
+
+    private Optional<String> trouble() {
+        if (corrects < 1 || corrects > fold.entries().size()) {
+            return Optional.of("there is no entry " + corrects + "; the journal has "
+                    + fold.entries().size());
+        }
+        Entry entry = fold.entries().get(corrects - 1);
+        if (entry instanceof Entry.Corrected correction) {
+            return Optional.of("entry " + corrects + " is a correction itself; correct entry "
+                    + correction.corrects());
+        }
+        if (fold.earlier().contains(entry)) {
+            return Optional.of("entry " + corrects + " was decided by an earlier version of the program;"
+                    + " withdraw entry " + Carrying.since(fold).orElseThrow().number()
+                    + ", which carried the trainee over, and correct it with that version");
+        }
+        return instead.flatMap(event -> trouble(event, entry));
+    }
+
+    private Optional<String> trouble(Event event, Entry entry) {
+        Event first = entry.match(new FirstEvent());
+        if (event.getClass() != first.getClass()) {
+            return Optional.of("entry " + corrects + " records something of another kind; withdraw it, and"
+                    + " record what happened");
+        }
+        int session = Sessions.number(entry);
+        Optional<Happening> other = session == 0 ? Optional.empty()
+                : Sessions.at(fold, event.date(), session).filter(each -> each.number() != corrects);
+        return other.map(each -> "entry " + each.number() + " is session " + session + " of "
+                + event.date() + " already");
+    }
+
+    /** The entry that says already what this correction would say. */
+    private int lastWord() {
+        return fold.happening(corrects).flatMap(Happening::correction).map(Entry::number)
+                .or(() -> fold.withdrawn().stream().filter(each -> each.corrects() == corrects)
+                        .map(Entry.Corrected::number).findFirst())
+                .orElse(corrects);
+    }
+
+    /** What an entry that is no correction recorded at first. */
+    private record FirstEvent() implements Entry.Cases<Event> {
+        @Override
+        public Event recorded(Entry.Recorded entry) {
+            return entry.event();
+        }
+
+        @Override
+        public Event carried(Entry.Carried entry) {
+            return entry.event();
+        }
+
+        @Override
+        public Event corrected(Entry.Corrected entry) {
+            throw new IllegalArgumentException("a correction is not corrected");
+        }
+    }
+}

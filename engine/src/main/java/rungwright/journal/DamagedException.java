@@ -1,0 +1,13 @@
+package rungwright.journal;
+
+import java.io.IOException;
+
+/** A journal that is damaged before its end, so that nothing may be added to it. */
+public final class DamagedException extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    /** With what is to be said about it, small and without a full stop. */
+    public DamagedException(String message) {
+        super(message);
+    }
+}

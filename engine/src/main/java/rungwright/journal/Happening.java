@@ -1,0 +1,42 @@
+package rungwright.journal;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import rungwright.step.Decision;
+import rungwright.step.Event;
+
+/**
+ * An event of a journal as it counts today, and what it came to.
+ *
+ * @param entry the line that recorded it first
+ * @param correction the line that said last what is true of it
+ * @param event what is true of it
+ * @param decision what the program makes of it; refused where a changed program can make nothing of it
+ */
+public record Happening(Entry entry, Optional<Entry.Corrected> correction, Event event, Decision decision) {
+    /** Its number in the journal. */
+    public int number() {
+        return entry.number();
+    }
+
+    /** Its day. */
+    public LocalDate date() {
+        return event.date();
+    }
+
+    /** Whether the coach moved the trainee by their own judgement, which is no decision of the program. */
+    public boolean isOverride() {
+        return event instanceof Event.Move;
+    }
+
+    /** Whether it is a session that counts. */
+    public boolean isSession() {
+        return event instanceof Event.Session && !decision.isRefused();
+    }
+
+    /** Whether the trainee stands elsewhere after it, or stood nowhere before. */
+    public boolean isMove() {
+        return decision.after().filter(after -> decision.before()
+                .filter(before -> before.at().samePlace(after.at())).isEmpty()).isPresent();
+    }
+}
