@@ -52,7 +52,7 @@ record Recording(Fold fold, Event event, Note note) {
         }
         return Carrying.since(fold).filter(carried -> event.date().isBefore(carried.date()))
                 .map(carried -> event.date() + " is before " + carried.date() + ", when entry "
-                        + carried.number() + " carried the trainee over to another version; withdraw that entry"
-                        + " first, and carry them over again later");
+                        + carried.number() + " carried the trainee over to another version; withdraw that"
+                        + " entry first, and carry them over again later");
     }
 }
