@@ -79,6 +79,9 @@ public final class DecisionJson {
             json.writeStringField("message", outcome.refusal().get().message());
             json.writeEndObject();
         }
+        if (outcome.instead().isPresent()) {
+            json.writeStringField("instead", outcome.instead().get().word());
+        }
         reasons("why", decision.reasons());
         next(decision.next());
         nearest(decision.nearest());

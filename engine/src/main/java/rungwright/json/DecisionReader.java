@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import rungwright.finding.Place;
 import rungwright.finding.Shown;
+import rungwright.program.Instead;
 import rungwright.program.Standing;
 import rungwright.spec.RuleKind;
 import rungwright.step.BreakMove;
@@ -37,14 +38,15 @@ final class DecisionReader {
         Optional<BreakMove> breakMove = breakMove(fields);
         Optional<Progress> progress = progress(fields);
         Optional<Refusal> refusal = refusal(fields);
+        Optional<Instead> instead = instead(fields);
         List<Reason> reasons = reasons(fields);
         Optional<Next> next = next(fields);
         List<NearMiss> nearest = nearest(fields);
         fields.end();
         try {
-            return Decision.of(new Outcome(kind, rule, before, after, breakMove, progress, refusal), reasons,
-                    next,
-                    nearest);
+            return Decision.of(
+                    new Outcome(kind, rule, before, after, breakMove, progress, refusal, instead), reasons,
+                    next, nearest);
         } catch (IllegalArgumentException e) {
             throw new BadJsonException(e.getMessage());
         }
@@ -53,6 +55,13 @@ final class DecisionReader {
     private static Kind kind(String word) throws BadJsonException {
         return Kind.read(word).orElseThrow(() -> new BadJsonException(Shown.quoted(word)
                 + " is no kind of decision"));
+    }
+
+    private static Optional<Instead> instead(Fields fields) throws BadJsonException {
+        Optional<String> word = fields.findText("instead");
+        return word.isEmpty() ? Optional.empty() : Optional.of(Instead.read(word.get())
+                .orElseThrow(() -> new BadJsonException(Shown.quoted(word.get()) + " is nothing to stand on"
+                        + " instead of a rung")));
     }
 
     private static Optional<State> state(Fields fields, String name) throws BadJsonException {

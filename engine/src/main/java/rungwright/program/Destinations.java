@@ -3,6 +3,7 @@ package rungwright.program;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import rungwright.measure.Amount;
 import rungwright.measure.Measure;
@@ -91,27 +92,34 @@ public final class Destinations {
     }
 
     /**
-     * Where somebody stands in a stage whose ladder may have changed: on the rung of the same name, else the
-     * next easier one by amount, else the bottom; nothing where there is no rung.
+     * Where somebody stands in a stage whose ladder may have changed: on the rung of the same name, else of
+     * the same amount, else on the next easier one by amount, else on the bottom; nothing where there is no
+     * rung. An amount of another kind, such as seconds where there are kilograms now, says nothing.
      *
      * <p>Who stood on 25 kg of help and now owns 40 and 15 kg stands on 40 kg.
      */
-    public Optional<Standing> kept(int stage, String rungName) {
+    public Optional<Kept> kept(int stage, String rungName) {
+        Stage here = ladders.stages().get(stage);
         List<Rung> rungs = rungs(stage);
-        return named(rungs, rungName).or(() -> nextEasier(stage, rungName, rungs))
-                .map(rung -> Standing.on(ladders.stages().get(stage), rung)).or(() -> bottom(stage));
+        Optional<Ratio> held = Amount.read(rungName).flatMap(amount -> amount.in(here.ladder().unit()))
+                .map(value -> value.times(here.ladder().unit().factor()));
+        return named(rungs, rungName).map(rung -> Kept.of(here, rung, Optional.empty()))
+                .or(() -> held.flatMap(amount -> byAmount(here, rungs, amount)))
+                .or(() -> rungs.stream().findFirst()
+                        .map(rung -> Kept.of(here, rung, Optional.of(Instead.BOTTOM_RUNG))));
     }
 
     private static Optional<Rung> named(List<Rung> rungs, String name) {
         return rungs.stream().filter(rung -> rung.name().equals(name)).findFirst();
     }
 
-    private Optional<Rung> nextEasier(int stage, String rungName, List<Rung> rungs) {
-        boolean help = ladders.stages().get(stage).ladder().match(new MoreIsEasier());
-        Optional<Ratio> held = Amount.read(rungName).map(Amount::base);
-        return held.flatMap(amount -> rungs.stream()
-                .filter(rung -> rung.amount().filter(other -> isEasier(other, amount, help)).isPresent())
-                .reduce((easier, harder) -> harder));
+    private static Optional<Kept> byAmount(Stage stage, List<Rung> rungs, Ratio held) {
+        boolean help = stage.ladder().match(new MoreIsEasier());
+        Predicate<Rung> easier = rung -> rung.amount().filter(each -> isEasier(each, held, help)).isPresent();
+        return rungs.stream().filter(rung -> rung.amount().filter(held::equals).isPresent()).findFirst()
+                .map(rung -> Kept.of(stage, rung, Optional.of(Instead.SAME_AMOUNT)))
+                .or(() -> rungs.stream().filter(easier).reduce((easy, harder) -> harder)
+                        .map(rung -> Kept.of(stage, rung, Optional.of(Instead.EASIER_RUNG))));
     }
 
     private static boolean isEasier(Ratio amount, Ratio than, boolean help) {

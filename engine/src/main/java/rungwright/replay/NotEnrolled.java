@@ -22,8 +22,6 @@ final class NotEnrolled {
                 ? "; it is read from the table of trainees (`--trainees FILE`)" : "";
         Refusal reason = new Refusal(refusal.code(), refusal.subjects(),
                 "the trainee cannot be enrolled: " + refusal.message() + where);
-        Outcome outcome = new Outcome(enrolment.kind(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.of(reason));
-        return Decision.of(outcome, List.of(), Optional.empty(), List.of());
+        return Decision.of(Outcome.refused(Optional.empty(), reason), List.of(), Optional.empty(), List.of());
     }
 }

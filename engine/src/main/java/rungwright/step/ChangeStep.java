@@ -2,8 +2,9 @@ package rungwright.step;
 
 import java.util.Optional;
 import rungwright.program.Destination;
+import rungwright.program.Instead;
+import rungwright.program.Kept;
 import rungwright.program.Stage;
-import rungwright.program.Standing;
 
 /** Decides what becomes of a trainee when facts about them, or the program, are no longer what they were. */
 final class ChangeStep {
@@ -22,8 +23,8 @@ final class ChangeStep {
     private Decision decide(Event event, Trainee change) throws Refused {
         Trainee changed = TraineeReader.read(plan, state.trainee().changed(change));
         Draft draft = new Draft(state, changed, event);
-        keepPlace(draft, changed.fit());
-        return decision(draft.done());
+        Optional<Instead> instead = keepPlace(draft, changed.fit());
+        return decision(draft.done(), instead);
     }
 
     /** A version that is the one they follow already can still bring new facts. */
@@ -41,35 +42,47 @@ final class ChangeStep {
         draft.left().keySet().removeIf(stage -> plan.stage(stage).isEmpty());
         draft.previous().entrySet()
                 .removeIf(reading -> !plan.isEarlier(reading.getKey(), reading.getValue()));
-        keepPlace(draft, changed.fit());
+        Optional<Instead> instead = keepPlace(draft, changed.fit());
         InForce inForce = plan.inForce(draft.at().stage());
         draft.tallies().entrySet().removeIf(tally -> !inForce.counts(tally.getKey(), tally.getValue()));
-        return decision(draft.done());
+        return decision(draft.done(), instead);
     }
 
-    private void keepPlace(Draft draft, Fit fit) throws Refused {
+    /** Gives the draft the place that is left for the trainee, and says what it is instead of theirs. */
+    private Optional<Instead> keepPlace(Draft draft, Fit fit) throws Refused {
         Optional<Stage> stage = plan.stage(state.at().stageName());
-        Optional<Standing> kept = stage.filter(same -> state.at().rung() > 0)
+        Optional<Kept> kept = stage.filter(same -> state.at().rung() > 0)
                 .flatMap(same -> fit.destinations().kept(same.number(), state.at().rungName()));
         if (kept.isPresent()) {
-            draft.go(new Destination.At(kept.get()));
-        } else if (state.status() == Status.REACHED) {
+            return keep(draft, kept.get());
+        }
+        if (state.status() == Status.REACHED) {
+            draft.finish(plan.noPlace());
+            return Optional.empty();
+        }
+        Destination start = fit.destinations().start(draft.left()).orElseThrow(Plan::noRule);
+        MoveStep.refuseGoalIfStopped(state, start);
+        if (start.isGoal()) {
             draft.finish(plan.noPlace());
         } else {
-            Destination start = fit.destinations().start(draft.left()).orElseThrow(Plan::noRule);
-            MoveStep.refuseGoalIfStopped(state, start);
-            if (start.isGoal()) {
-                draft.finish(plan.noPlace());
-            } else {
-                draft.go(start);
-            }
+            draft.go(start);
         }
+        return Optional.of(Instead.START);
+    }
+
+    private static Optional<Instead> keep(Draft draft, Kept kept) {
+        if (kept.instead().filter(Instead.SAME_AMOUNT::equals).isPresent()) {
+            draft.stay(kept.at());
+        } else {
+            draft.go(new Destination.At(kept.at()));
+        }
+        return kept.instead();
     }
 
     /** At the goal nobody is moved, whatever becomes of the place they came from. */
-    private Decision decision(State after) {
-        boolean stays = after.at().samePlace(state.at()) || state.status() == Status.REACHED;
-        boolean same = stays && after.status() == state.status();
-        return plan.decision(same ? Kind.HOLD : Kind.MOVED, Optional.empty(), state, after);
+    private Decision decision(State after, Optional<Instead> instead) {
+        boolean stays = instead.filter(each -> each != Instead.SAME_AMOUNT).isEmpty()
+                || state.status() == Status.REACHED;
+        return plan.decision(stays ? Kind.HOLD : Kind.MOVED, state, after, instead);
     }
 }

@@ -3,6 +3,7 @@ package rungwright.step;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import rungwright.program.Instead;
 
 /**
  * What one event came to, and why.
@@ -69,6 +70,14 @@ public final class Decision {
     /** Why nothing changed, for a refused event. */
     public Optional<Refusal> refusal() {
         return outcome.refusal();
+    }
+
+    /**
+     * What the trainee stands on instead of the rung they had, where changed facts or a new version took it
+     * away; the two rungs are those of the states before and after.
+     */
+    public Optional<Instead> instead() {
+        return outcome.instead();
     }
 
     /**

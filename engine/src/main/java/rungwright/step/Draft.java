@@ -109,6 +109,11 @@ final class Draft {
         at = to;
     }
 
+    /** Stays where they are, on what has another name or number now; counts go on. */
+    void stay(Standing renamed) {
+        at = renamed;
+    }
+
     /** Is at the goal without coming from a place of this program; {@code noPlace} stands for it. */
     void finish(Standing noPlace) {
         go(Destination.GOAL);

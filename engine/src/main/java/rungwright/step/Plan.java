@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.WeakHashMap;
 import rungwright.measure.Measure;
 import rungwright.program.Destinations;
+import rungwright.program.Instead;
 import rungwright.program.Ladders;
 import rungwright.program.Outline;
 import rungwright.program.Program;
@@ -152,6 +153,13 @@ final class Plan {
     /** The decision about an event that no readings explain. */
     Decision decision(Kind kind, Optional<Rule> rule, State before, State after) {
         Outcome outcome = Outcome.of(kind, rule.map(RuleRef::of), Optional.of(before), Optional.of(after));
+        return new Decision(outcome, Explanation.of(List::of, () -> next(after), List::of));
+    }
+
+    /** The decision about changed facts or a new version. */
+    Decision decision(Kind kind, State before, State after, Optional<Instead> instead) {
+        Outcome outcome = Outcome.of(kind, Optional.empty(), Optional.of(before), Optional.of(after))
+                .with(instead);
         return new Decision(outcome, Explanation.of(List::of, () -> next(after), List::of));
     }
 

@@ -61,7 +61,7 @@ final class SessionStep {
 
     private Outcome outcome(Kind kind, Optional<RuleRef> rule, State after, Optional<Progress> progress) {
         return new Outcome(kind, rule, Optional.of(state), Optional.of(after), breakMove, progress,
-                Optional.empty());
+                Optional.empty(), Optional.empty());
     }
 
     /** For each measure, its earlier reading where a formula asks for it. */

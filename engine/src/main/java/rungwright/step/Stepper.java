@@ -80,8 +80,7 @@ public final class Stepper {
         try {
             return deed.decide();
         } catch (Refused refused) {
-            Outcome outcome = new Outcome(Kind.REFUSED, Optional.empty(), state, state, Optional.empty(),
-                    Optional.empty(), Optional.of(refused.refusal()));
+            Outcome outcome = Outcome.refused(state, refused.refusal());
             return new Decision(outcome, Explanation.of(List::of, () -> state.flatMap(plan::next), List::of));
         }
     }

@@ -44,6 +44,7 @@ public final class DecisionText {
         DecisionText text = new DecisionText(program, decision);
         decision.breakMove().ifPresent(text::afterABreak);
         text.add("", text.what());
+        decision.instead().ifPresent(instead -> text.add("  ", InsteadText.of(instead, decision)));
         decision.rule().flatMap(RuleRef::say).ifPresent(say -> text.add("  ", say));
         text.why(decision.rule(), decision.reasons());
         text.otherWays();

@@ -16,6 +16,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import rungwright.finding.Place;
 import rungwright.finding.Shown;
+import rungwright.program.Instead;
 import rungwright.program.Standing;
 import rungwright.spec.RuleKind;
 import rungwright.step.BreakMove;
@@ -161,7 +162,7 @@ class JsonRoundTripLawsTest {
                     maybe(() -> new BreakMove(rule(), place(), maybe(this::place), random.nextInt(99),
                             some(this::reason))),
                     maybe(() -> new Progress(random.nextInt(4), random.nextInt(4), random.nextInt(4))),
-                    refusal);
+                    refusal, maybe(() -> one(List.of(Instead.values()))));
             Optional<Next> next = maybe(() -> new Next(place(), Optional.empty(), some(() -> new ToLog(word(),
                     maybe(this::word), random.nextBoolean(), maybe(this::word)))));
             return Decision.of(outcome, some(this::reason), next,

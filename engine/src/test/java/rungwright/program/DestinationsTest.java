@@ -142,13 +142,28 @@ class DestinationsTest {
 
     @Test
     void aRungThatIsGoneGivesWayToTheNextEasierOne() {
-        assertEquals("helped / 40 kg", of(70, 0, 40, 15).kept(1, "25 kg").orElseThrow().show());
-        assertEquals("helped / 55 kg", of(70, 0, 40, 15).kept(1, "75 kg").orElseThrow().show());
-        assertEquals("helped / no band", of(70, 0, 40, 15).kept(1, "no band").orElseThrow().show());
-        assertEquals("packed / 12.5 kg", of(50, 0).kept(3, "17.5 kg").orElseThrow().show());
-        assertEquals("packed / 10 kg", of(40, 0).kept(3, "12.5 kg").orElseThrow().show());
-        assertEquals("boxes / wall", of(40, 0).kept(0, "chair").orElseThrow().show());
+        assertEquals("helped / 40 kg, easier rung", kept(of(70, 0, 40, 15), 1, "25 kg"));
+        assertEquals("helped / 55 kg, bottom rung", kept(of(70, 0, 40, 15), 1, "75 kg"));
+        assertEquals("helped / no band", kept(of(70, 0, 40, 15), 1, "no band"));
+        assertEquals("packed / 12.5 kg, easier rung", kept(of(50, 0), 3, "17.5 kg"));
+        assertEquals("packed / 10 kg, easier rung", kept(of(40, 0), 3, "12.5 kg"));
+        assertEquals("boxes / wall, bottom rung", kept(of(40, 0), 0, "chair"));
         assertTrue(of(70, 0).kept(2, "25 kg").isEmpty());
+    }
+
+    private static String kept(Destinations destinations, int stage, String rung) {
+        Kept kept = destinations.kept(stage, rung).orElseThrow();
+        return kept.at().show() + kept.instead().map(each -> ", " + each.word()).orElse("");
+    }
+
+    @Test
+    void anAmountIsKeptUnderAnotherNameAndSaysNothingWhereItCountsSomethingElse() {
+        assertEquals("packed / 12.5 kg, same amount", kept(of(70, 0), 3, "12500 g"));
+        assertEquals("packed / 12.5 kg, same amount", kept(of(70, 0), 3, "12.5"));
+        assertEquals("helped / 40 kg, same amount", kept(of(70, 0, 40, 15), 1, "40000 g"));
+        assertEquals("packed / 15 kg, easier rung", kept(of(70, 0), 3, "35 lb"));
+        assertEquals("packed / 10 kg, bottom rung", kept(of(70, 0), 3, "15 s"));
+        assertEquals("helped / 55 kg, bottom rung", kept(of(70, 0, 40, 15), 1, "10 cm"));
     }
 
     @Test

@@ -104,6 +104,77 @@ class ChangeTest {
     }
 
     @Test
+    void theDecisionSaysFromWhereToWhereAndWhy() {
+        Past past = enrol("body mass=70, bands=10;20", "0").move("2026-03-03", "helped / 10 kg");
+        assertEquals(Optional.empty(), past.facts("2026-03-03", "bands=10;15;20", "").last().instead());
+        past.facts("2026-03-04", "bands=5;15", "");
+        assertEquals("helped / 10 kg to helped / 15 kg, easier rung", moved(past.last()));
+        past.facts("2026-03-05", "bands=10", "");
+        assertEquals("helped / 15 kg to helped / 10 kg, bottom rung", moved(past.last()));
+        past.facts("2026-03-06", "bands=", "step test=15");
+        assertEquals("helped / 10 kg to packed / 15 kg, start", moved(past.last()));
+        assertEquals(List.of(), past.state().trainee().facts().get("bands"));
+    }
+
+    private static String moved(Decision decision) {
+        return decision.before().orElseThrow().at().show() + " to " + decision.after().orElseThrow().at()
+                .show()
+                + ", " + decision.instead().orElseThrow().word();
+    }
+
+    @Test
+    void aCombinationIsTheSameHelpAsOneBandOfItsSum() {
+        Past past = enrol("body mass=70, bands=40;25", "0").session("2026-03-03", "reps=10");
+        assertEquals("hold at helped / 65 kg", past.says());
+        past.facts("2026-03-04", "bands=50;15", "");
+        assertEquals("hold at helped / 65 kg", past.says());
+        past.session("2026-03-05", "reps=10");
+        assertEquals("2 of 3", past.last().progress().orElseThrow().show());
+        past.facts("2026-03-06", "bands=50;20", "");
+        assertEquals("moved at helped / 70 kg", past.says());
+        past.facts("2026-03-07", "bands=40", "");
+        assertEquals("helped / 70 kg to helped / 40 kg, bottom rung", moved(past.last()));
+    }
+
+    @Test
+    void whoIsStoppedStaysStoppedWhateverBecomesOfTheirRung() {
+        Program stopping = Specs.program(HEAD.formatted("1") + BODY.replace("place:",
+                "stop:\n  - { name: Dull, when: { reps: 20 }, once cleared: 1 rung down }\nplace:"));
+        Past past = Past.enrol(stopping, "2026-03-02", "body mass=70, bands=10;20", "step test=0")
+                .move("2026-03-02", "helped / 10 kg").session("2026-03-03", "reps=20");
+        assertEquals(Status.STOPPED, past.facts("2026-03-04", "bands=15;30", "").state().status());
+        assertEquals("moved at helped / 15 kg", past.says());
+        past.facts("2026-03-05", "bands=", "step test=40");
+        assertEquals(Optional.of(Refusal.Code.STOPPED), past.refusal());
+        past.facts("2026-03-05", "bands=", "");
+        assertEquals("moved at packed / 10 kg", past.says());
+        assertEquals(Status.STOPPED, past.state().status());
+        assertEquals("resume at packed / 10 kg", past.clear("2026-03-06").says());
+    }
+
+    @Test
+    void whoIsAtTheGoalStaysThereWhateverBecomesOfTheirRung() {
+        Past past = enrol("body mass=70, bands=10;20", "0").move("2026-03-03", "goal")
+                .facts("2026-03-04", "bands=15;30", "");
+        assertEquals("hold at goal", past.says());
+        assertEquals("helped / 30 kg", past.state().at().show());
+        assertEquals("hold at goal", past.facts("2026-03-05", "bands=", "step test=15").says());
+        assertEquals("moved at packed / 15 kg", past.move("2026-03-06", "start").says());
+    }
+
+    @Test
+    void aLadderInAnotherUnitKeepsTheTraineeOnTheSameAmountAndGoesOnCounting() {
+        Program grams = Specs.program(HEAD.formatted("2") + BODY.replace(
+                "{ rungs: 10 kg to 50 % of body mass by 2.5 kg }", "{ rungs: 10000 to 40000 g by 2500 }"));
+        Past past = enrol("body mass=70, bands=", "20").session("2026-03-03", "reps=10")
+                .version("2026-03-04", grams, "", "");
+        assertEquals("hold at packed / 20000 g", past.says());
+        assertEquals("packed / 20 kg to packed / 20000 g, same amount", moved(past.last()));
+        assertEquals(1, past.state().sessionsHere());
+        assertEquals("advance at packed / 22500 g", past.session("2026-03-05", "reps=10").says());
+    }
+
+    @Test
     void factsThatDoNotFitAreRefusedAndChangeNothing() {
         Past past = enrol("body mass=70, bands=10;20", "0");
         State before = past.state();
