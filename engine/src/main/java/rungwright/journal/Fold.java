@@ -60,6 +60,16 @@ public final class Fold {
         return new Fold(program, more, earlier, longer);
     }
 
+    /** The same at the end of a day: what happened later is left out; earlier days are as known now. */
+    public Fold asOf(LocalDate day) {
+        if (latestDay().filter(day::isBefore).isEmpty()) {
+            return this;
+        }
+        return new Fold(program, entries.stream().filter(each -> !each.date().isAfter(day)).toList(),
+                earlier.stream().filter(each -> !each.date().isAfter(day)).toList(),
+                happenings.stream().filter(each -> !each.date().isAfter(day)).toList());
+    }
+
     private static Optional<Happening> last(List<Happening> happenings) {
         return happenings.isEmpty() ? Optional.empty() : Optional.of(happenings.get(happenings.size() - 1));
     }

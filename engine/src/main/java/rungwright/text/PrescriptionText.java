@@ -32,7 +32,8 @@ final class PrescriptionText {
         return phrases;
     }
 
-    private static Optional<String> work(Prescription what) {
+    /** The sets and what is done in each: {@code 3 sets of 4 to 8 reps}. */
+    static Optional<String> work(Prescription what) {
         List<String> each = new ArrayList<>();
         what.reps().ifPresent(reps -> each.add(times(reps, "rep")));
         what.work().ifPresent(work -> each.add(work.show()));
