@@ -49,7 +49,8 @@ public final class EventJson {
         return event;
     }
 
-    private static Event read(Fields fields) throws BadJsonException {
+    /** Takes the fields of an event. */
+    static Event read(Fields fields) throws BadJsonException {
         String word = fields.text("event");
         LocalDate date = fields.date("date");
         Optional<String> id = fields.findText("id");

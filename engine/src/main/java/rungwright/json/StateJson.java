@@ -131,7 +131,7 @@ public final class StateJson {
         }
     }
 
-    private static Status status(String word) throws BadJsonException {
+    static Status status(String word) throws BadJsonException {
         return Arrays.stream(Status.values()).filter(each -> each.word().equals(word)).findFirst()
                 .orElseThrow(
                 () -> new BadJsonException(Shown.quoted(word)
