@@ -177,7 +177,9 @@ public final class Destinations {
         }
 
         private RungChooser chooser(Stage stage, List<Rung> rungs) {
-            return new RungChooser(rungs, left.getOrDefault(stage.name(), ""), facts, assessment);
+            Supplier<Optional<Rung>> last = () -> Optional.ofNullable(left.get(stage.name()))
+                    .flatMap(name -> kept(stage.number(), name)).map(kept -> rungs.get(kept.at().rung() - 1));
+            return new RungChooser(rungs, last, facts, assessment);
         }
 
         private Standing from() {

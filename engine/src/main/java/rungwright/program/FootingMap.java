@@ -189,7 +189,7 @@ final class FootingMap {
         @Override
         public Set<Footing> upTo(Limit limit) {
             return limit instanceof Limit.Fixed && sameForAll
-                    ? at(new RungChooser(rungs, "", Facts.NONE, Map.of()).upTo(limit)) : all;
+                    ? at(new RungChooser(rungs, Optional::empty, Facts.NONE, Map.of()).upTo(limit)) : all;
         }
 
         @Override

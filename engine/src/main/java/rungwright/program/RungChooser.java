@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import rungwright.measure.Measure;
 import rungwright.measure.Ratio;
 import rungwright.measure.Unit;
@@ -11,10 +12,10 @@ import rungwright.measure.Unit;
 /**
  * Chooses a rung for one trainee among those of a stage, of which there is at least one.
  *
- * @param left the name of the rung last held there, or empty
+ * @param left the rung that is left of the one last held there, if they were ever there
  */
-record RungChooser(List<Rung> rungs, String left, Facts facts, Map<Measure, Long> assessment)
-        implements RungChoice.Cases<Optional<Rung>> {
+record RungChooser(List<Rung> rungs, Supplier<Optional<Rung>> left, Facts facts,
+        Map<Measure, Long> assessment) implements RungChoice.Cases<Optional<Rung>> {
     @Override
     public Optional<Rung> bottom() {
         return Optional.of(rungs.get(0));
@@ -44,7 +45,7 @@ record RungChooser(List<Rung> rungs, String left, Facts facts, Map<Measure, Long
 
     @Override
     public Optional<Rung> whereTheyLeftIt() {
-        return named(left).or(this::bottom);
+        return left.get().or(this::bottom);
     }
 
     /** What a limit is for this trainee, in base units. */

@@ -33,10 +33,7 @@ final class NaiveSession {
         }
         Toy.Stage stage = toy.stages().get(now.stage);
         SessionView view = view();
-        boolean answered = toy.inForce(stage).stream().flatMap(rule -> rule.when().stream())
-                .flatMap(List::stream)
-                .allMatch(crit -> view.answers(crit.name()));
-        if (!answered) {
+        if (!isWhole()) {
             return refused();
         }
         NaiveInterpreter.Outcome outcome = follow(decider(stage, view), breakRule);
@@ -45,6 +42,14 @@ final class NaiveSession {
                 .filter(value -> !m.eachSet() || m.take().isPresent())
                 .ifPresent(value -> now.previous.put(m.name(), value)));
         return outcome;
+    }
+
+    /** Whether all that the rules in force ask about was logged, each reading on its grid. */
+    boolean isWhole() {
+        SessionView view = view();
+        return known(event.logged()) && toy.inForce(toy.stages().get(now.stage)).stream()
+                .flatMap(rule -> rule.when().stream()).flatMap(List::stream)
+                .allMatch(crit -> view.answers(crit.name()));
     }
 
     private static NaiveInterpreter.Outcome refused() {
@@ -62,6 +67,19 @@ final class NaiveSession {
             return new Verdict.Decider("every stage", every.get(0));
         }
         return new Verdict.Decider(stage.name(), Meaning.met(stage.rules(), view).get(0));
+    }
+
+    /** How many different outcomes the first section has whose rules are met; a proven spec has one. */
+    long answers() {
+        Toy.Stage stage = toy.stages().get(now.stage);
+        SessionView view = view();
+        for (List<Rule> rules : List.of(toy.stops(), toy.every(), stage.rules())) {
+            List<Integer> met = Meaning.met(rules, view);
+            if (!met.isEmpty()) {
+                return met.stream().map(rule -> rules.get(rule).outcome()).distinct().count();
+            }
+        }
+        return 0;
     }
 
     /** Does what a rule says; {@code breakRule} is told on. */

@@ -39,6 +39,11 @@ final class RandomHistory {
         return all;
     }
 
+    /** A session of a seed, with readings on their grids. */
+    static Logged session(Toy toy, long seed) {
+        return new RandomHistory(toy, new Random(seed)).logged();
+    }
+
     private boolean oneIn(int many) {
         return random.nextInt(many) == 0;
     }

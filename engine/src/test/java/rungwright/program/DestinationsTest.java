@@ -141,6 +141,14 @@ class DestinationsTest {
     }
 
     @Test
+    void aRungThatWasLeftAndIsGoneGivesWayAsIfTheyStoodOnIt() {
+        Target back = new Target.AtStage(1, new RungChoice.WhereTheyLeftIt());
+        assertEquals("helped / 40 kg", lead(of(70, 0, 40, 15), back, TABLE, Map.of("helped", "25 kg")));
+        assertEquals("helped / 15 kg", lead(of(70, 0, 40, 15), back, TABLE, Map.of("helped", "15000 g")));
+        assertEquals("helped / 55 kg", lead(of(70, 0, 40, 15), back, TABLE, Map.of()));
+    }
+
+    @Test
     void aRungThatIsGoneGivesWayToTheNextEasierOne() {
         assertEquals("helped / 40 kg, easier rung", kept(of(70, 0, 40, 15), 1, "25 kg"));
         assertEquals("helped / 55 kg, bottom rung", kept(of(70, 0, 40, 15), 1, "75 kg"));
