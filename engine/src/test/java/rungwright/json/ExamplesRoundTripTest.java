@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -52,6 +53,11 @@ class ExamplesRoundTripTest {
             }
         }
         return all;
+    }
+
+    /** Every state that the log of an example leads through. */
+    static List<State> states(Path folder) throws IOException {
+        return traced(folder).stream().map(each -> each.decision().after()).flatMap(Optional::stream).toList();
     }
 
     /** Keeps every decision. */
