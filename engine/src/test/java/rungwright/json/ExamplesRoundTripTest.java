@@ -57,7 +57,8 @@ class ExamplesRoundTripTest {
 
     /** Every state that the log of an example leads through. */
     static List<State> states(Path folder) throws IOException {
-        return traced(folder).stream().map(each -> each.decision().after()).flatMap(Optional::stream).toList();
+        return traced(folder).stream().map(each -> each.decision().after())
+                .flatMap(Optional::stream).toList();
     }
 
     /** Keeps every decision. */
