@@ -171,7 +171,8 @@ class StoredStateTest {
         Event.Session session = Event.Session.of(DAY, Map.of("pace", "4"), List.of(Map.of("reps", "9")));
         String message = Stepper.step(two, dip(), session).refusal().orElseThrow().message();
         assertTrue(message.matches("the trainee follows `First bar dip` version `1` \\(\\w+\\), not"
-                + " `First bar dip` version `2` \\(\\w+\\); the event `new version` carries them over"), message);
+                + " `First bar dip` version `2` \\(\\w+\\);"
+                + " the event `new version` carries them over"), message);
         State carried = Stepper.step(two, dip(), new Event.NewVersion(DAY, Optional.empty(),
                 Trainee.UNKNOWN)).after().orElseThrow();
         assertEquals("advance", Stepper.step(two, carried, session).kind().word());
