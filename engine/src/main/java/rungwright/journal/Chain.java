@@ -5,25 +5,21 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
-import java.util.Optional;
 
 /**
- * The checksum that each line ends with: the first 16 bytes of SHA-256 over the checksum of the line before
- * and the line itself. A line that was changed, taken out or put in shows, and so does a change of order.
- *
- * <p>{@code {"entry":1,"event":"enrol",...,"check":"0f3ab1..."}}: what is checked ends before the comma. It
- * finds damage; somebody who means to deceive can compute it anew.
+ * What ties the lines of a journal together: each ends with a check of itself and of the check before, 16
+ * bytes of SHA-256. A changed, missing, doubled or moved line breaks it. It finds damage, not forgery.
  */
 final class Chain {
-    /** The checksum before the first line. */
-    static final String START = "";
+    /** How long the end of a line is that holds the check. */
+    static final int TAIL = 44;
 
-    private static final byte[] LEAD = ",\"check\":\"".getBytes(StandardCharsets.UTF_8);
-    private static final byte[] TAIL = "\"}".getBytes(StandardCharsets.UTF_8);
-    private static final int DIGITS = 32;
-    private static final int SEAL = LEAD.length + DIGITS + TAIL.length;
+    private static final byte[] OPENING = ",\"check\":\"".getBytes(StandardCharsets.US_ASCII);
+    private static final String CLOSING = "\"}";
+    private static final int CHECK_BYTES = 16;
 
     private final MessageDigest digest;
+    private byte[] before = new byte[0];
 
     Chain() {
         try {
@@ -33,39 +29,49 @@ final class Chain {
         }
     }
 
-    /** An object of JSON with its checksum as the last field. */
-    byte[] sealed(String before, String json) {
-        byte[] body = json.substring(0, json.length() - 1).getBytes(StandardCharsets.UTF_8);
-        byte[] line = Arrays.copyOf(body, body.length + SEAL);
-        System.arraycopy(LEAD, 0, line, body.length, LEAD.length);
-        byte[] check = check(before, line, 0, body.length).getBytes(StandardCharsets.UTF_8);
-        System.arraycopy(check, 0, line, body.length + LEAD.length, DIGITS);
-        System.arraycopy(TAIL, 0, line, line.length - TAIL.length, TAIL.length);
+    /** Where an end with a check begins, from a place on and before another; -1 where there is none. */
+    static int tail(byte[] bytes, int from, int to) {
+        for (int at = from; at + TAIL <= to; at++) {
+            if (bytes[at] == OPENING[0] && isTail(bytes, at)) {
+                return at;
+            }
+        }
+        return -1;
+    }
+
+    private static boolean isTail(byte[] bytes, int at) {
+        int end = at + TAIL;
+        return Arrays.equals(bytes, at, at + OPENING.length, OPENING, 0, OPENING.length)
+                && bytes[end - 2] == CLOSING.charAt(0) && bytes[end - 1] == CLOSING.charAt(1);
+    }
+
+    /** Whether a line that ends with a check at {@code tail} follows the line before; the next follows it. */
+    boolean follows(byte[] bytes, int from, int tail) {
+        byte[] check = check(bytes, from, tail);
+        int at = tail + OPENING.length;
+        boolean fits = Arrays.equals(bytes, at, at + check.length, check, 0, check.length);
+        before = fits ? check : before;
+        return fits;
+    }
+
+    /** The line that follows with an object of JSON, without an end of line. */
+    byte[] line(String object) {
+        if (!object.startsWith("{\"") || !object.endsWith("}") || object.indexOf('\n') >= 0) {
+            throw new IllegalArgumentException("an entry is an object with a field, on one line");
+        }
+        byte[] body = object.substring(0, object.length() - 1).getBytes(StandardCharsets.UTF_8);
+        byte[] line = Arrays.copyOf(body, body.length + TAIL);
+        System.arraycopy(OPENING, 0, line, body.length, OPENING.length);
+        byte[] check = check(line, 0, body.length);
+        System.arraycopy(check, 0, line, body.length + OPENING.length, check.length);
+        line[line.length - 2] = (byte) CLOSING.charAt(0);
+        line[line.length - 1] = (byte) CLOSING.charAt(1);
         return line;
     }
 
-    /** The checksum of the line between two places, if it has the right one. */
-    Optional<String> verified(String before, byte[] bytes, int from, int to) {
-        int end = to - SEAL;
-        if (end <= from || !stands(LEAD, bytes, end) || !stands(TAIL, bytes, to - TAIL.length)) {
-            return Optional.empty();
-        }
-        String written = new String(bytes, end + LEAD.length, DIGITS, StandardCharsets.ISO_8859_1);
-        return Optional.of(written).filter(check(before, bytes, from, end)::equals);
-    }
-
-    /** The object of JSON in a line that is verified. */
-    static String json(byte[] bytes, int from, int to) {
-        return new String(bytes, from, to - SEAL - from, StandardCharsets.UTF_8) + "}";
-    }
-
-    private String check(String before, byte[] bytes, int from, int to) {
-        digest.update(before.getBytes(StandardCharsets.UTF_8));
+    private byte[] check(byte[] bytes, int from, int to) {
+        digest.update(before);
         digest.update(bytes, from, to - from);
-        return HexFormat.of().formatHex(digest.digest(), 0, DIGITS / 2);
-    }
-
-    private static boolean stands(byte[] what, byte[] bytes, int at) {
-        return Arrays.equals(what, 0, what.length, bytes, at, at + what.length);
+        return HexFormat.of().formatHex(digest.digest(), 0, CHECK_BYTES).getBytes(StandardCharsets.US_ASCII);
     }
 }

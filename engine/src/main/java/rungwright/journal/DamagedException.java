@@ -10,4 +10,9 @@ public final class DamagedException extends IOException {
     public DamagedException(String message) {
         super(message);
     }
+
+    /** About damage: {@code line 3 is damaged: its check does not fit}. */
+    static DamagedException of(Contents.Damage damage) {
+        return new DamagedException("line " + damage.line() + " is damaged: " + damage.reason());
+    }
 }

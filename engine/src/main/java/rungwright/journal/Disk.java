@@ -1,29 +1,23 @@
 package rungwright.journal;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.file.FileSystems;
-import java.nio.file.OpenOption;
-import java.nio.file.Path;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Set;
 
-/** How files are opened; a test opens files that fail. */
-interface Disk {
-    /**
-     * The disk itself; a new file can be read and written by its owner alone, where the disk knows owners.
-     */
-    Disk REAL = (file, options) -> FileChannel.open(file, options, ownerOnly());
+/** What a journal asks of the disk; a test has one that fails. */
+class Disk {
+    /** Writes some of the bytes at a place, and gives how many. */
+    int write(FileChannel channel, ByteBuffer bytes, long at) throws IOException {
+        return channel.write(bytes, at);
+    }
 
-    /** Opens a file. */
-    FileChannel open(Path file, Set<OpenOption> options) throws IOException;
+    /** Returns when all that was written will outlive the power. */
+    void force(FileChannel channel) throws IOException {
+        channel.force(true);
+    }
 
-    private static FileAttribute<?>[] ownerOnly() {
-        boolean knowsOwners = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
-        return knowsOwners
-                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(
-                        PosixFilePermissions.fromString("rw-------"))}
-                : new FileAttribute<?>[0];
+    /** Cuts a file to a length. */
+    void cut(FileChannel channel, long length) throws IOException {
+        channel.truncate(length);
     }
 }

@@ -28,9 +28,10 @@ public sealed interface Entry {
      * @param session which session of its day it is, from 1; 0 for everything that is no session
      */
     record Recorded(int number, Optional<String> by, int session, Event event, Told told) implements Entry {
-        /** Refuses a number under 1, and a number of the day where there is no session. */
+        /** Refuses a number under 1, a new version, and a number of the day where there is no session. */
         public Recorded {
             Entry.checkNumber(number);
+            Entry.refuseNewVersion(event);
             if (session < 0 || (session > 0) != event instanceof Event.Session) {
                 throw new IllegalArgumentException("a session has a number of its day, all else has none");
             }
@@ -90,6 +91,12 @@ public sealed interface Entry {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.corrected(this);
+        }
+    }
+
+    private static void refuseNewVersion(Event event) {
+        if (event instanceof Event.NewVersion) {
+            throw new IllegalArgumentException("a new version carries a trainee over from a state");
         }
     }
 

@@ -2,45 +2,40 @@ package rungwright.journal;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.file.Files;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
-import java.nio.file.OpenOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.Duration;
-import java.util.Set;
-import java.util.concurrent.locks.ReentrantReadWriteLock;
+import java.util.Arrays;
 
 /**
- * A trainee's entries in a file, a line an entry. An entry that was acknowledged outlives the process and the
- * power: its line is on the disk before {@link #append} returns. The file is made readable by its owner only.
+ * Keeps the entries of one trainee in a file, a line each, for its owner alone to read. An entry is on the
+ * disk when {@link #append} returns. A last line whose writing never ended is put into a file beside it,
+ * {@code alva.jsonl.torn}, when the next entry is added; any other line that is not as it was written is
+ * damage, and nothing is added any more. Reading changes nothing.
  *
- * <p>One writer at a time, across threads and processes; the others wait. What a crash left half written is
- * passed over when reading, and set aside in a file beside it, {@code alva.jsonl.torn}, when the next entry
- * is added.
+ * <p>Several processes and threads may use one file; who comes second waits 5 seconds at most.
  */
 public final class FileStore implements Store {
-    /** How long one writer waits for another. */
-    static final Duration PATIENCE = Duration.ofSeconds(10);
+    private static final Duration PATIENCE = Duration.ofSeconds(5);
+    private static final int LONGEST_LINE = 1 << 20;
 
-    private static final Set<OpenOption> READ_WRITE = Set.of(StandardOpenOption.READ,
-            StandardOpenOption.WRITE, StandardOpenOption.CREATE);
-
-    private final Path file;
+    private final OwnFile file;
+    private final OwnFile aside;
     private final EntryForm form;
-    private final Disk disk;
-    private final Duration patience;
+    private final Turn turn;
 
-    FileStore(Path file, EntryForm form, Disk disk, Duration patience) {
-        this.file = file.toAbsolutePath();
+    /** With another disk and another patience, for tests. */
+    FileStore(Path path, EntryForm form, Disk disk, Duration patience) {
+        this.file = new OwnFile(path, disk);
+        this.aside = new OwnFile(torn(path), disk);
         this.form = form;
-        this.disk = disk;
-        this.patience = patience;
+        this.turn = new Turn(path, patience);
     }
 
-    /** The journal in a file, which need not be there yet; its folder must be. */
-    public static FileStore at(Path file, EntryForm form) {
-        return new FileStore(file, form, Disk.REAL, PATIENCE);
+    /** The store in a file, which need not be there yet, with its entries written in a form. */
+    public static FileStore at(Path path, EntryForm form) {
+        return new FileStore(path, form, new Disk(), PATIENCE);
     }
 
     /** The file beside a journal where torn lines are set aside. */
@@ -50,24 +45,77 @@ public final class FileStore implements Store {
 
     @Override
     public Contents read() throws IOException {
-        ReentrantReadWriteLock.ReadLock lock = Locks.of(file).readLock();
-        lock.lock();
         try {
-            return Scan.of(Files.readAllBytes(file), form).contents();
+            Contents contents = turn.together(file::toRead, channel -> scan(channel).contents());
+            return contents.torn().isPresent() ? readInTurn(contents) : contents;
         } catch (NoSuchFileException e) {
             return Contents.EMPTY;
-        } finally {
-            lock.unlock();
+        } catch (FileSystemException e) {
+            throw file.plain(e);
+        }
+    }
+
+    /** What seems torn may be under way in another process; then it is whole in a moment. */
+    private Contents readInTurn(Contents seen) throws IOException {
+        try {
+            return turn.alone(file::toRead, true, channel -> scan(channel).contents());
+        } catch (BusyException e) {
+            return seen;
         }
     }
 
     @Override
     public void append(Entry entry) throws IOException {
-        Locks.betweenThreads(file, patience, () -> {
-            try (FileChannel channel = disk.open(file, READ_WRITE)) {
-                Locks.betweenProcesses(channel, file, patience,
-                        () -> new Appending(file, form, disk, channel).append(entry));
+        String object = form.write(entry);
+        if (object.length() > LONGEST_LINE) {
+            throw new IOException("entry " + entry.number() + " is longer than a million characters");
+        }
+        boolean isFirst = entry.number() == 1;
+        try {
+            turn.alone(() -> file.toWrite(isFirst), false, channel -> {
+                add(channel, entry, object);
+                return entry;
+            });
+        } catch (NoSuchFileException e) {
+            if (!isFirst) {
+                throw new OvertakenException("the journal is not there any more");
             }
-        });
+            throw file.plain(e);
+        } catch (FileSystemException e) {
+            throw file.plain(e);
+        }
+    }
+
+    private void add(FileChannel channel, Entry entry, String object) throws IOException {
+        Scanned scanned = scan(channel);
+        Contents contents = scanned.contents();
+        if (contents.damage().isPresent()) {
+            throw DamagedException.of(contents.damage().get());
+        }
+        if (contents.entries().size() + 1 != entry.number()) {
+            throw new OvertakenException("entry " + entry.number() + " was to be added, but the journal has "
+                    + contents.entries().size());
+        }
+        if (contents.torn().isPresent()) {
+            setAside(scanned.torn());
+            file.cut(channel, scanned.kept());
+        }
+        if (entry.number() == 1) {
+            file.forceName();
+        }
+        file.append(channel, scanned.kept(), scanned.addition(object));
+    }
+
+    private void setAside(byte[] torn) throws IOException {
+        byte[] line = Arrays.copyOf(torn, torn.length + 1);
+        line[torn.length] = '\n';
+        try (FileChannel channel = aside.toWrite(true)) {
+            aside.append(channel, channel.size(), line);
+        }
+        aside.forceName();
+    }
+
+    private Scanned scan(FileChannel channel) throws IOException {
+        return Scan.of(file.bytes(channel), form);
     }
 }

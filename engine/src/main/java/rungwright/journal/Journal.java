@@ -72,8 +72,7 @@ public final class Journal {
         for (int attempt = 1;; attempt++) {
             Contents contents = store.read();
             if (contents.damage().isPresent()) {
-                Contents.Damage damage = contents.damage().get();
-                throw new DamagedException("line " + damage.line() + " is damaged: " + damage.reason());
+                throw DamagedException.of(contents.damage().get());
             }
             Fold before = Fold.of(program, contents.entries());
             Draft draft = writing.entry(before);

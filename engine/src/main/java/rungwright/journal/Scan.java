@@ -1,126 +1,111 @@
 package rungwright.journal;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The bytes of a journal, taken line by line. */
+/** Reads the bytes of a journal line by line, as far as they hold entries. */
 final class Scan {
+    // A disk that lost power leaves zeros where it never wrote, in whole sectors.
+    private static final int SECTOR = 512;
+
     private final byte[] bytes;
     private final EntryForm form;
     private final Chain chain = new Chain();
     private final List<Entry> entries = new ArrayList<>();
-    private String check = Chain.START;
-    private int end;
-    private boolean openEnded;
-    private Optional<Contents.Torn> torn = Optional.empty();
-    private Optional<Contents.Damage> damage = Optional.empty();
+    private int kept;
 
     private Scan(byte[] bytes, EntryForm form) {
         this.bytes = bytes;
         this.form = form;
     }
 
-    /** What the bytes hold. */
-    static Scan of(byte[] bytes, EntryForm form) {
-        Scan scan = new Scan(bytes, form);
-        while (scan.end < bytes.length && scan.goesOn()) {
-            scan.line();
+    /** What a journal's bytes hold. */
+    static Scanned of(byte[] bytes, EntryForm form) {
+        return new Scan(bytes, form).run();
+    }
+
+    private Scanned run() {
+        while (kept < bytes.length) {
+            int end = lineEnd();
+            if (end == bytes.length) {
+                return unfinished();
+            }
+            int tail = end - Chain.TAIL;
+            if (Chain.tail(bytes, Math.max(kept, tail), end) < 0 || !chain.follows(bytes, kept, tail)) {
+                return end == bytes.length - 1 && isZeroFilled(end) ? unfinished() : damaged(wrong(end));
+            }
+            Optional<String> trouble = take(tail);
+            if (trouble.isPresent()) {
+                return damaged(trouble.get());
+            }
+            kept = end + 1;
         }
-        return scan;
+        return scanned(Optional.empty(), Optional.empty());
     }
 
-    Contents contents() {
-        return new Contents(entries, torn, damage);
-    }
-
-    /** The checksum of the last line. */
-    String check() {
-        return check;
-    }
-
-    /** Where the last line ends, its line end included if it has one. */
-    int end() {
+    private int lineEnd() {
+        int end = kept;
+        while (end < bytes.length && bytes[end] != '\n') {
+            end++;
+        }
         return end;
     }
 
-    /** Whether the last line wants its line end yet. */
-    boolean openEnded() {
-        return openEnded;
-    }
-
-    private boolean goesOn() {
-        return torn.isEmpty() && damage.isEmpty();
-    }
-
-    private void line() {
-        int lineEnd = end;
-        while (lineEnd < bytes.length && bytes[lineEnd] != '\n') {
-            lineEnd++;
-        }
-        if (lineEnd == bytes.length) {
-            lastLine();
-        } else if (!take(lineEnd)) {
-            bad(lineEnd);
-        } else {
-            end = lineEnd + 1;
-        }
-    }
-
-    /** Takes a line that has no line end, or as much of it as is whole. */
-    private void lastLine() {
-        for (int to = bytes.length; to > end && goesOn(); to--) {
-            if (take(to)) {
-                end = to;
-                openEnded = true;
-                break;
+    /** Whether zeros stand before the end of a sector in the line that ends there; JSON has none. */
+    private boolean isZeroFilled(int end) {
+        for (int sector = (kept / SECTOR + 1) * SECTOR; sector <= end; sector += SECTOR) {
+            if (bytes[sector - 1] == 0) {
+                return true;
             }
         }
-        if (goesOn() && end < bytes.length) {
-            tear();
-        }
+        return false;
     }
 
-    /** A line with its line end that is not as it was written. A byte of nothing was never written by us. */
-    private void bad(int lineEnd) {
-        boolean last = lineEnd + 1 == bytes.length;
-        boolean unwritten = false;
-        for (int i = end; i < lineEnd; i++) {
-            unwritten |= bytes[i] == 0;
-        }
-        if (last && unwritten) {
-            tear();
-        } else if (damage.isEmpty()) {
-            damaged("it is not as it was written");
-        }
+    private String wrong(int end) {
+        return Chain.tail(bytes, Math.max(kept, end - Chain.TAIL), end) < 0 ? "it does not end with its check"
+                : "its check does not fit; this line was changed, or one before it is missing";
     }
 
-    private boolean take(int to) {
-        Optional<String> verified = chain.verified(check, bytes, end, to);
-        if (verified.isEmpty()) {
-            return false;
-        }
+    /** Adds the entry of a line whose check is right, or says why it is none. */
+    private Optional<String> take(int tail) {
         try {
-            Entry entry = form.read(Chain.json(bytes, end, to));
+            String body = new String(bytes, kept, tail - kept, StandardCharsets.UTF_8);
+            Entry entry = form.read(body + "}");
             if (entry.number() != entries.size() + 1) {
-                damaged("it is entry " + entry.number() + " where entry " + (entries.size() + 1)
-                        + " belongs");
-                return false;
+                return Optional.of("it holds entry " + entry.number());
             }
             entries.add(entry);
-            check = verified.get();
-            return true;
+            return Optional.empty();
         } catch (UnreadableEntryException e) {
-            damaged(e.getMessage());
-            return false;
+            return Optional.of(e.getMessage());
         }
     }
 
-    private void damaged(String reason) {
-        damage = Optional.of(new Contents.Damage(entries.size() + 1, reason));
+    /** The last bytes, which begin with a whole entry at best. */
+    private Scanned unfinished() {
+        int line = entries.size() + 1;
+        int tail = Chain.tail(bytes, kept, bytes.length);
+        while (tail >= 0 && !chain.follows(bytes, kept, tail)) {
+            tail = Chain.tail(bytes, tail + 1, bytes.length);
+        }
+        if (tail >= 0) {
+            Optional<String> trouble = take(tail);
+            if (trouble.isPresent()) {
+                return damaged(trouble.get());
+            }
+            kept = tail + Chain.TAIL;
+        }
+        return scanned(kept == bytes.length ? Optional.empty()
+                : Optional.of(new Contents.Torn(line, bytes.length - kept)), Optional.empty());
     }
 
-    private void tear() {
-        torn = Optional.of(new Contents.Torn(entries.size() + 1, bytes.length - end));
+    private Scanned damaged(String reason) {
+        return scanned(Optional.empty(), Optional.of(new Contents.Damage(entries.size() + 1, reason)));
+    }
+
+    private Scanned scanned(Optional<Contents.Torn> torn, Optional<Contents.Damage> damage) {
+        return new Scanned(new Contents(entries, torn, damage), kept, bytes, chain);
     }
 }
