@@ -15,6 +15,7 @@ module rungwright {
     exports rungwright.replay;
     exports rungwright.step;
     exports rungwright.text;
+    exports rungwright.trial;
     exports rungwright.yaml;
 
     opens rungwright.cli to info.picocli;

@@ -35,11 +35,22 @@ public final class MarkedSpecs {
 
     /** A test for each chunk of the files in a folder. */
     public static Stream<DynamicTest> tests(String folder, Function<String, List<Finding>> check) {
+        return tests(folder, MarkedSpecs::whole, check);
+    }
+
+    /** The same for files that are no specs, of which nothing is made whole. */
+    public static Stream<DynamicTest> asTheyStand(String folder, Function<String, List<Finding>> check) {
+        return tests(folder, MarkedSpecs::unmarked, check);
+    }
+
+    private static Stream<DynamicTest> tests(String folder, Function<List<String>, String> make,
+            Function<String, List<Finding>> check) {
         List<DynamicTest> tests = new ArrayList<>();
         for (Path file : files(folder)) {
             int line = 1;
             for (String chunk : read(file).split("(?m)^---\n")) {
-                tests.add(DynamicTest.dynamicTest(file.getFileName() + ":" + line, () -> hold(chunk, check)));
+                tests.add(DynamicTest.dynamicTest(file.getFileName() + ":" + line,
+                        () -> hold(chunk, make, check)));
                 line += lines(chunk).size() + 1;
             }
         }
@@ -47,9 +58,10 @@ public final class MarkedSpecs {
         return tests.stream();
     }
 
-    private static void hold(String chunk, Function<String, List<Finding>> check) {
+    private static void hold(String chunk, Function<List<String>, String> make,
+            Function<String, List<Finding>> check) {
         List<String> marked = lines(chunk);
-        List<Finding> findings = check.apply(whole(marked));
+        List<Finding> findings = check.apply(make.apply(marked));
         List<String> wanted = new ArrayList<>();
         List<String> found = new ArrayList<>();
         for (int i = 0; i < marked.size(); i++) {
@@ -70,11 +82,16 @@ public final class MarkedSpecs {
 
     /** The text without its marks, and with the sections that it lacks. */
     private static String whole(List<String> marked) {
-        StringBuilder text = new StringBuilder();
-        marked.forEach(line -> text.append(MARK.matcher(line).replaceFirst("")).append('\n'));
+        StringBuilder text = new StringBuilder(unmarked(marked));
         if (!has(marked, "program")) {
             SECTIONS.forEach((key, section) -> text.append(has(marked, key) ? "" : section));
         }
+        return text.toString();
+    }
+
+    private static String unmarked(List<String> marked) {
+        StringBuilder text = new StringBuilder();
+        marked.forEach(line -> text.append(MARK.matcher(line).replaceFirst("")).append('\n'));
         return text.toString();
     }
 

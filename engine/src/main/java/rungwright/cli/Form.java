@@ -11,7 +11,9 @@ enum Form {
     /** For programs. */
     JSON,
     /** For spreadsheets. */
-    CSV;
+    CSV,
+    /** The XML in which build servers read test results. */
+    JUNIT;
 
     /** Reads {@code --format} of a command that writes text or JSON. */
     static final class TextOrJson implements ITypeConverter<Form> {
@@ -36,6 +38,20 @@ enum Form {
                 case "csv" -> CSV;
                 default -> throw new TypeConversionException(
                         Shown.quoted(word) + " is none of text, json, csv");
+            };
+        }
+    }
+
+    /** Reads {@code --format} of a command that writes text, JSON or the XML of build servers. */
+    static final class TextJsonOrJunit implements ITypeConverter<Form> {
+        @Override
+        public Form convert(String word) {
+            return switch (word) {
+                case "text" -> TEXT;
+                case "json" -> JSON;
+                case "junit" -> JUNIT;
+                default -> throw new TypeConversionException(
+                        Shown.quoted(word) + " is none of text, json, junit");
             };
         }
     }

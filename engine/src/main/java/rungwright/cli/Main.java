@@ -29,6 +29,7 @@ import rungwright.text.UsageText;
             "  rungwright check program.yaml            every hole in a spec, with a trainee who falls in",
             "  rungwright show program.yaml             the program in plain words, to be read aloud",
             "  rungwright replay program.yaml log.csv   what it decides of every session in a log",
+            "  rungwright test program.yaml cases.yaml  whether it does what its cases expect",
             "  rungwright step program.yaml --state state.json --event event.json",
             "                                           one decision, for scripts and other languages",
             "",
@@ -92,6 +93,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new ShowCommand(console))
                 .addSubcommand(new StepCommand(console))
                 .addSubcommand(new ReplayCommand(console))
+                .addSubcommand(new TestCommand(console))
                 .setOut(writer(console.out()))
                 .setErr(writer(console.err()))
                 .setUsageHelpWidth(HELP_WIDTH)

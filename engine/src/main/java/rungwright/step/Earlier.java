@@ -1,5 +1,6 @@
 package rungwright.step;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,19 @@ record Earlier(int number, Measure measure) {
         }
         return names.measures().all().stream().filter(asked::contains)
                 .map(measure -> new Earlier(names.measures().of(measure), measure)).toList();
+    }
+
+    /** For each measure, its earlier reading in a state where it is one of these. */
+    static List<Optional<Ratio>> readings(List<Earlier> earlier, State state) {
+        List<Optional<Ratio>> readings = new ArrayList<>();
+        for (Earlier each : earlier) {
+            while (readings.size() < each.number()) {
+                readings.add(Optional.empty());
+            }
+            String text = state.previous().get(each.measure().name());
+            readings.add(Optional.ofNullable(text).flatMap(each::read));
+        }
+        return readings;
     }
 
     /**

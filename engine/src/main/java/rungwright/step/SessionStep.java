@@ -1,10 +1,8 @@
 package rungwright.step;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import rungwright.measure.Ratio;
 import rungwright.program.Repeat;
 
 /** Decides one session of one trainee, in the order in which rules outrank each other. */
@@ -46,8 +44,8 @@ final class SessionStep {
 
     private Decision judge(Entries entries) throws Refused {
         InForce inForce = plan.inForce(placed.at().stage());
-        Seen seen = new Seen(fit, entries, earlier(), placed.sessionsHere() + 1L,
-                placed.daysHere(session.date()), 0);
+        Seen seen = new Seen(fit, entries, Earlier.readings(plan.earlier(), state),
+                placed.sessionsHere() + 1L, placed.daysHere(session.date()), 0);
         List<long[]> positions = inForce.positions(seen);
         inForce.check(seen, positions);
         Hearing hearing = new Hearing(inForce, seen, placed);
@@ -62,19 +60,6 @@ final class SessionStep {
     private Outcome outcome(Kind kind, Optional<RuleRef> rule, State after, Optional<Progress> progress) {
         return new Outcome(kind, rule, Optional.of(state), Optional.of(after), breakMove, progress,
                 Optional.empty(), Optional.empty());
-    }
-
-    /** For each measure, its earlier reading where a formula asks for it. */
-    private List<Optional<Ratio>> earlier() {
-        List<Optional<Ratio>> readings = new ArrayList<>();
-        for (Earlier each : plan.earlier()) {
-            while (readings.size() < each.number()) {
-                readings.add(Optional.empty());
-            }
-            String text = state.previous().get(each.measure().name());
-            readings.add(Optional.ofNullable(text).flatMap(each::read));
-        }
-        return readings;
     }
 
     private State after(Ruling ruling, InForce inForce, Entries entries) {

@@ -94,23 +94,23 @@ public final class ReplayText {
         return String.format(Locale.ROOT, "%-" + width + "s", text);
     }
 
-    private static String place(State state) {
+    static String place(State state) {
         if (state.status() == Status.REACHED) {
             return "goal";
         }
         return Shown.text(state.at().show()) + (state.status() == Status.STOPPED ? " (stopped)" : "");
     }
 
-    private static String to(BreakMove move) {
+    static String to(BreakMove move) {
         return move.to().map(place -> Shown.text(place.show())).orElse("goal");
     }
 
-    private static String why(BreakMove move) {
+    static String why(BreakMove move) {
         return Count.of(move.daysAway(), "day") + " away: " + Shown.text(move.rule().label());
     }
 
     /** The rule, how far it has got, and what was logged of what it asks. */
-    private static String why(Decision decision) {
+    static String why(Decision decision) {
         Optional<String> rule = decision.rule().map(each -> Shown.text(each.label()));
         String progress = decision.outcome().progress().filter(each -> !each.isComplete())
                 .map(each -> " (" + each.show() + ")").orElse("");

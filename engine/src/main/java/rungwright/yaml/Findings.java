@@ -69,7 +69,7 @@ final class Findings {
         List<Finding> all = new ArrayList<>(found);
         if (leftOut > 0) {
             all.add(Finding.of(Code.TOO_LARGE, firstLeftOut, "more than " + MOST
-                    + " things are wrong with this spec, and " + leftOut + " of them are not listed"));
+                    + " things are wrong here, and " + leftOut + " of them are not listed"));
         }
         return all.stream().distinct().sorted().toList();
     }

@@ -69,6 +69,14 @@ record Shape(String owner, List<String> keys, Map<String, String> misplaced) {
                     "cues"),
             Map.of());
 
+    static final Shape CASES = new Shape("a cases file", List.of("cases"), Map.of());
+
+    static final Shape CASE = new Shape("a case",
+            List.of("name", "enrolled", "trainee", "start", "sessions", "expect", "ends"),
+            Map.of("date", "the day of a session stands in it; for the first day write `enrolled`",
+                    "facts", "facts and assessments stand under `trainee`",
+                    "assess", "facts and assessments stand under `trainee`"));
+
     Shape {
         keys = List.copyOf(keys);
         misplaced = Map.copyOf(misplaced);

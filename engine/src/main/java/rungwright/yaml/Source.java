@@ -159,7 +159,7 @@ final class Source {
                     .withHint("type it anew and save the file as UTF-8");
         }
         return Finding.of(Code.YAML_SYNTAX, place,
-                "the invisible character " + shown + " cannot stand in a spec").withHint("delete it");
+                "the invisible character " + shown + " cannot stand here").withHint("delete it");
     }
 
     /** Whether the parser and an editor agree on a character, that is, on where lines end and columns are. */

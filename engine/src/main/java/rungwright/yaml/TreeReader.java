@@ -100,7 +100,7 @@ final class TreeReader {
         documents++;
         if (documents > 1) {
             findings.add(Finding.of(Code.YAML_FEATURE, place,
-                    "a second document begins here, and a spec is one")
+                    "a second document begins here, and there is only one in a file")
                     .withHint("leave out the `---`, or put what follows it in a file of its own"));
         }
     }
@@ -110,7 +110,7 @@ final class TreeReader {
             passedOver++;
         } else if (open.size() == Limits.DEPTH) {
             findings.add(Finding.of(Code.TOO_LARGE, place,
-                    "this lies more than " + Limits.DEPTH + " levels deep, and no spec goes so deep"));
+                    "this lies more than " + Limits.DEPTH + " levels deep, which is too deep to be read"));
             put(new Node.Lost(place));
             passedOver = 1;
         } else {
