@@ -20,6 +20,12 @@ record Correcting(Fold fold, int corrects, Optional<Event> instead, LocalDate da
     }
 
     private Optional<String> trouble() {
+        return notCorrectable(fold, corrects)
+                .or(() -> instead.flatMap(event -> trouble(event, fold.entries().get(corrects - 1))));
+    }
+
+    /** Why there is nothing to correct under a number. */
+    static Optional<String> notCorrectable(Fold fold, int corrects) {
         if (corrects < 1 || corrects > fold.entries().size()) {
             return Optional.of("there is no entry " + corrects + "; the journal has "
                     + fold.entries().size());
@@ -34,11 +40,11 @@ record Correcting(Fold fold, int corrects, Optional<Event> instead, LocalDate da
                     + " withdraw entry " + Carrying.since(fold).orElseThrow().number()
                     + ", which carried the trainee over, and correct it with that version");
         }
-        return instead.flatMap(event -> trouble(event, entry));
+        return Optional.empty();
     }
 
     private Optional<String> trouble(Event event, Entry entry) {
-        Event first = entry.match(new FirstEvent());
+        Event first = fold.firstSaid(corrects).orElseThrow();
         if (event.getClass() != first.getClass()) {
             return Optional.of("entry " + corrects + " records something of another kind; withdraw it, and"
                     + " record what happened");
@@ -56,23 +62,5 @@ record Correcting(Fold fold, int corrects, Optional<Event> instead, LocalDate da
                 .or(() -> fold.withdrawn().stream().filter(each -> each.corrects() == corrects)
                         .map(Entry.Corrected::number).findFirst())
                 .orElse(corrects);
-    }
-
-    /** What an entry that is no correction recorded at first. */
-    private record FirstEvent() implements Entry.Cases<Event> {
-        @Override
-        public Event recorded(Entry.Recorded entry) {
-            return entry.event();
-        }
-
-        @Override
-        public Event carried(Entry.Carried entry) {
-            return entry.event();
-        }
-
-        @Override
-        public Event corrected(Entry.Corrected entry) {
-            throw new IllegalArgumentException("a correction is not corrected");
-        }
     }
 }

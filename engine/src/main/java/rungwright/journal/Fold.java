@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rungwright.program.Program;
 import rungwright.step.Decision;
+import rungwright.step.Event;
 import rungwright.step.ProgramId;
 import rungwright.step.State;
 import rungwright.step.Stepper;
@@ -111,6 +112,17 @@ public final class Fold {
     /** The event that an entry recorded, as it counts today. */
     public Optional<Happening> happening(int number) {
         return happenings.stream().filter(each -> each.number() == number).findFirst();
+    }
+
+    /** What an entry said when it was recorded; nothing for a correction, or where there is no such entry. */
+    public Optional<Event> firstSaid(int number) {
+        return number < 1 || number > entries.size() ? Optional.empty()
+                : entries.get(number - 1).match(new FirstEvent());
+    }
+
+    /** Why the entry of a number cannot be corrected; nothing where it can. */
+    public Optional<String> whyNotCorrectable(int number) {
+        return Correcting.notCorrectable(this, number);
     }
 
     /** The latest event. */

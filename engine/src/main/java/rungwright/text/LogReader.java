@@ -1,0 +1,95 @@
+package rungwright.text;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rungwright.journal.Fold;
+import rungwright.program.Outline;
+import rungwright.step.Event;
+
+/** Reads from words what is to be recorded, and finds all that is wrong with them at once. */
+public final class LogReader {
+    private final LogWords words;
+    private final Fold fold;
+    private final LocalDate today;
+    private final List<String> mistakes = new ArrayList<>();
+
+    private LogReader(LogWords words, Fold fold, LocalDate today) {
+        this.words = words;
+        this.fold = fold;
+        this.today = today;
+        mistakes.addAll(words.idle());
+    }
+
+    /**
+     * The request that these words make.
+     *
+     * @param fold what the journal comes to, since a correction keeps what it does not name
+     * @param today the day it is about where they say no other
+     */
+    public static LogRequest read(LogWords words, Fold fold, LocalDate today) {
+        return new LogReader(words, fold, today).request();
+    }
+
+    private LogRequest request() {
+        return switch (words.what()) {
+            case ENROL -> answers().map(given -> add(Event.Enrol.of(date(), given.trainee())))
+                    .orElseGet(this::wrong);
+            case SESSION -> answers().map(given -> add(given.session(date()))).orElseGet(this::wrong);
+            case FACTS -> facts();
+            case CLEARED -> cleared();
+            case MOVE -> move();
+            case CORRECT -> new CorrectReader(words, fold, today).request(mistakes);
+        };
+    }
+
+    private LocalDate date() {
+        return words.date().orElse(today);
+    }
+
+    private LogRequest add(Event event) {
+        return LogRequest.of(event, journal -> journal.record(event, words.note()));
+    }
+
+    private LogRequest wrong() {
+        return LogRequest.wrong(mistakes);
+    }
+
+    /** What is answered, where nothing at all is wrong. */
+    private Optional<Answers> answers() {
+        Outline outline = fold.program().outline();
+        Answers answers = Answers.read(words.what().questions(outline), words.rest());
+        mistakes.addAll(answers.mistakes());
+        return mistakes.isEmpty() ? Optional.of(answers) : Optional.empty();
+    }
+
+    private LogRequest facts() {
+        if (words.rest().isEmpty()) {
+            mistakes.add("Say what changed: NAME=VALUE, of a fact or an assessment.");
+        }
+        return answers().map(given -> add(new Event.FactsChanged(date(), Optional.empty(), given.trainee())))
+                .orElseGet(this::wrong);
+    }
+
+    private LogRequest cleared() {
+        words.rest().forEach(word -> mistakes.add(UsageText.tooMuch(word) + "."));
+        String by = words.by().map(String::strip).orElse("");
+        if (by.isEmpty()) {
+            mistakes.add("Say who allowed it: --by \"NAME\".");
+        }
+        return mistakes.isEmpty() ? add(new Event.Clearance(date(), Optional.empty(), by)) : wrong();
+    }
+
+    private LogRequest move() {
+        if (words.rest().isEmpty()) {
+            mistakes.add("Say where to: \"stage NAME\", \"stage NAME on rung NAME\", start or goal.");
+        }
+        String why = words.why().map(String::strip).orElse("");
+        if (why.isEmpty()) {
+            mistakes.add("Say why: --why \"REASON\". A coach's move is always marked with its reason.");
+        }
+        String to = String.join(" ", words.rest());
+        return mistakes.isEmpty() ? add(new Event.Move(date(), Optional.empty(), to, why)) : wrong();
+    }
+}
