@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import rungwright.program.Standing;
+import rungwright.step.Ahead;
 import rungwright.step.BreakMove;
 import rungwright.step.Change;
 import rungwright.step.Decision;
@@ -52,6 +53,20 @@ public final class DecisionJson {
     /** The decision so written; {@link BadJsonException} says what is wrong with a text that is none. */
     public static Decision read(String json) throws BadJsonException {
         return DecisionReader.read(Tree.read(json));
+    }
+
+    /** Writes the decision as a part of other JSON. */
+    static void write(JsonGenerator json, Decision decision) throws IOException {
+        new DecisionJson(json).write(decision);
+    }
+
+    /** Writes what a day holds as fields of other JSON. */
+    static void ahead(JsonGenerator json, Ahead ahead) throws IOException {
+        DecisionJson part = new DecisionJson(json);
+        if (ahead.breakMove().isPresent()) {
+            part.breakMove(ahead.breakMove().get());
+        }
+        part.next(Optional.of(ahead.next()));
     }
 
     private void write(Decision decision) throws IOException {

@@ -9,11 +9,10 @@ import rungwright.program.Standing;
 import rungwright.step.BreakMove;
 import rungwright.step.Decision;
 import rungwright.step.NearMiss;
-import rungwright.step.Next;
 import rungwright.step.Progress;
 import rungwright.step.Reason;
 import rungwright.step.RuleRef;
-import rungwright.step.ToLog;
+import rungwright.step.Status;
 
 /**
  * A decision in plain words within 80 columns: what happens, why, what would have gone another way, what to
@@ -48,7 +47,7 @@ public final class DecisionText {
         decision.rule().flatMap(RuleRef::say).ifPresent(say -> text.add("  ", say));
         text.why(decision.rule(), decision.reasons());
         text.otherWays();
-        decision.next().ifPresent(text::next);
+        decision.next().ifPresent(next -> text.lines.addAll(TaskText.lines(next)));
         text.items("Cautions:", program.outline().cautions());
         return List.copyOf(text.lines);
     }
@@ -65,16 +64,27 @@ public final class DecisionText {
         return switch (decision.kind()) {
             case PLACED -> "Starts at " + place + ".";
             case ADVANCE -> "Advance: next time " + place + ".";
-            case HOLD -> "Hold: the same work next time, " + place + counted() + ".";
+            case HOLD -> hold(place);
             case FALL_BACK -> "Fall back: next time " + place + ".";
             case STOP -> "Stop, and seek medical help. No session until a professional has agreed to one.";
             case RESUME -> "Goes on: next time " + place + ".";
             case BREAK -> "After a break: " + place + ".";
             case REACHED -> "The goal is reached: " + Shown.whole(program.outline().goal()) + ".";
-            case MOVED -> "Moved: next time " + place + ".";
+            case MOVED -> decision.instead().isPresent() ? "Moved: next time " + place + "."
+                    : "Moved by the coach: next time " + place + ".";
             case REFUSED -> "Refused, and nothing changed: "
                     + decision.refusal().orElseThrow().message() + ".";
         };
+    }
+
+    /** Also of what moves nobody, such as changed facts and a session of who is at the goal. */
+    private String hold(String place) {
+        if (decision.rule().isPresent()) {
+            return "Hold: the same work next time, " + place + counted() + ".";
+        }
+        boolean atGoal = decision.after().filter(state -> state.status() == Status.REACHED).isPresent();
+        return atGoal ? "The goal was reached before; nothing changes."
+                : "Nothing changes: they stay at " + place + ".";
     }
 
     /** How far a row or window has got, where it is not complete. */
@@ -107,18 +117,6 @@ public final class DecisionText {
     private static String of(NearMiss miss) {
         return miss.kind().word() + ", with "
                 + Listed.and(miss.changes().stream().map(ChangeText::of).toList());
-    }
-
-    private void next(Next next) {
-        next.prescription().ifPresent(what -> items("To do next, at " + at(next.at()) + ":",
-                PrescriptionText.phrases(what)));
-        items("To log:", next.log().stream().map(DecisionText::of).toList());
-    }
-
-    private static String of(ToLog what) {
-        return what.measure() + (what.eachSet() ? " in each set" : "")
-                + what.ask().map(ask -> ": " + ask).orElse("")
-                + what.ifNotLogged().map(value -> " (if not logged, " + value + ")").orElse("");
     }
 
     private static String at(Standing standing) {

@@ -65,6 +65,40 @@ public final class UsageText {
         return "`" + command + " --help` says more";
     }
 
+    /** A day that is none. */
+    public static String noDate(String word) {
+        return Shown.quoted(word) + " is no day; write year, month and day, as in 2026-03-04";
+    }
+
+    /** A folder where one trainee's journal is meant. */
+    public static String folderForAJournal(String file) {
+        return Shown.quoted(file) + " is a folder; name one trainee's journal in it, as in "
+                + Shown.quoted(file + (file.endsWith("/") ? "" : "/") + "alva.jsonl");
+    }
+
+    /** A name that no journal has; perhaps the two files stand the wrong way round. */
+    public static String noJournalsName(String spec, String file) {
+        return spec.endsWith(".jsonl") ? "the spec comes first, then the journal"
+                : "a journal's file is named NAME.jsonl; write " + Shown.quoted(file + ".jsonl");
+    }
+
+    /** A folder that is not there. */
+    public static String noFolder(String folder) {
+        return "there is no folder " + Shown.quoted(folder) + " for the journal; make it first";
+    }
+
+    /** A journal that is not there. */
+    public static String noJournal(String file) {
+        return "there is no journal " + Shown.quoted(file)
+                + "; `rungwright log SPEC JOURNAL enrol` begins one";
+    }
+
+    /** That something is to be said to be recorded. */
+    public static String whatToLog() {
+        return "say what to record: enrol, session, cleared, facts, move or correct, as in `session"
+                + " reps=9,7,6`; on a terminal you are asked instead";
+    }
+
     /** A fault of ours, and what to do about it. */
     public static String fault(String what, boolean traced) {
         return "this is a fault of rungwright, not of your files: " + Shown.text(what)

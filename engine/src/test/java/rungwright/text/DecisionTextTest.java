@@ -55,7 +55,7 @@ class DecisionTextTest {
                 - Row
                 - 2 sets
                 - rest 3 min between sets
-                To log:
+                Write down:
                 - strokes in each set: Strokes in time
                 - pain (if not logged, 0)
                 Cautions:

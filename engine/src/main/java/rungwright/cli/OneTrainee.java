@@ -1,0 +1,85 @@
+package rungwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+import rungwright.journal.Contents;
+import rungwright.journal.FileStore;
+import rungwright.journal.Fold;
+import rungwright.journal.Journal;
+import rungwright.journal.Notices;
+import rungwright.json.JournalJson;
+import rungwright.program.Program;
+import rungwright.text.CheckText;
+import rungwright.text.Colours;
+import rungwright.text.Naming;
+import rungwright.text.NoticeText;
+import rungwright.text.UsageText;
+
+/** A trainee's journal with the program that they follow, both read from files. */
+record OneTrainee(Naming naming, Program program, Journal journal, Contents contents, Fold fold) {
+    private static final String ENDING = ".jsonl";
+
+    /**
+     * Opens both. Nothing where the spec is not proven; its findings are on standard error then.
+     *
+     * @param mayBeNew whether the journal need not be there yet
+     */
+    static Optional<OneTrainee> open(Naming naming, boolean mayBeNew, ProofSize size, Colours colours,
+            Console console) throws IOException {
+        Path path = path(naming, mayBeNew);
+        Examined examined = Examined.of(naming.spec(), new Input(naming.spec(), console).bytes(),
+                size.boxes());
+        if (examined.checked().program().isEmpty()) {
+            CheckText.lines(examined.summary(), examined.source(), colours).forEach(console.err()::println);
+            return Optional.empty();
+        }
+        Program program = examined.checked().program().get();
+        Journal journal = Journal.of(program, FileStore.at(path, JournalJson.FORM));
+        Contents contents = journal.contents();
+        Fold fold = Fold.of(program, contents.entries());
+        fold.otherProgram().ifPresent(other -> {
+            throw new CannotReadException(NoticeText.otherProgram(other, fold, naming));
+        });
+        return Optional.of(new OneTrainee(naming, program, journal, contents, fold));
+    }
+
+    private static Path path(Naming naming, boolean mayBeNew) {
+        try {
+            Path path = Path.of(naming.journal());
+            if (Files.isDirectory(path)) {
+                throw new CannotReadException(UsageText.folderForAJournal(naming.journal()));
+            }
+            if (!naming.journal().endsWith(ENDING)) {
+                throw new CannotReadException(UsageText.noJournalsName(naming.spec(), naming.journal()));
+            }
+            Path folder = path.toAbsolutePath().getParent();
+            if (!Files.isDirectory(folder)) {
+                throw new CannotReadException(UsageText.noFolder(folder.getFileName().toString()));
+            }
+            if (!mayBeNew && Files.notExists(path)) {
+                throw new CannotReadException(UsageText.noJournal(naming.journal()));
+            }
+            return path;
+        } catch (InvalidPathException e) {
+            throw new CannotReadException(UsageText.missing(naming.journal()));
+        }
+    }
+
+    /** What must be known first. */
+    Notices notices() {
+        return Notices.of(contents, fold);
+    }
+
+    /** Says what must be known first. */
+    void warn(Consumer<String> lines, Colours colours) {
+        NoticeText.lines(notices(), fold, naming, colours).forEach(lines);
+    }
+
+    boolean isDamaged() {
+        return contents.damage().isPresent();
+    }
+}
