@@ -29,20 +29,22 @@ import rungwright.text.What;
         name = "log",
         header = "Record a start, a session or a mistake in a trainee's journal, and say what is next.",
         description = {
-            "Records what happened in the trainee's journal, NAME.jsonl, and says what is decided: what happens",
-            "now and why, what would have gone another way, what to do next and what to write down of it.",
-            "On a terminal and without WHAT it asks one question at a time.",
+            "Records what happened in the trainee's journal, NAME.jsonl, and says what is decided: what",
+            "happens now and why, what would have gone another way, what to do next and what to write",
+            "down of it. On a terminal and without WHAT it asks one question at a time.",
             "",
             "WHAT is one of",
             "  enrol NAME=VALUE ...    the trainee starts: facts and assessments; lists by commas",
-            "  session NAME=VALUE ...  a session: measures of each set by commas, reps=9,7,6 (reps=9,,6 leaves",
-            "                          the second out); quotes around a name with a blank: \"work time=20 s\"",
+            "  session NAME=VALUE ...  a session: measures of each set by commas, reps=9,7,6 (reps=9,,6",
+            "                          has none for the second); a name with a blank stands in quotes,",
+            "                          \"work time=20 s\"",
             "  cleared --by NAME       who was stopped may go on, and who said so",
             "  facts NAME=VALUE ...    facts changed, or there is a new assessment",
-            "  move PLACE --why TEXT   the coach moves the trainee: \"stage free dip\", \"stage assisted dip on",
-            "                          rung 25 kg\", start, goal; always marked as the coach's",
-            "  correct N ...           entry N was wrong: NAME=VALUE replaces what it names (nothing behind the",
-            "                          = takes it out), --date moves it, --withdraw says it never happened",
+            "  move PLACE --why TEXT   the coach moves the trainee: \"stage free dip\", \"stage assisted dip",
+            "                          on rung 25 kg\", start or goal; always marked as the coach's",
+            "  correct N ...           entry N was wrong: NAME=VALUE replaces what it names (nothing after",
+            "                          the = takes it out), --date moves it to another day, --withdraw",
+            "                          says that it never happened; `history` shows the numbers",
             ""
         },
         synopsisHeading = "%n",
@@ -54,11 +56,11 @@ import rungwright.text.What;
             "  rungwright log dip.yaml crew/alva.jsonl session reps=9,7,6 pace=4 pain=1",
             "  rungwright log dip.yaml crew/alva.jsonl session --date 2026-03-02 --late reps=8,8 pace=4",
             "  rungwright log dip.yaml crew/alva.jsonl cleared --by \"Dr. Ahlers\"",
-            "  rungwright log dip.yaml crew/alva.jsonl move \"stage free dip\" --why \"Did two at the harbour\"",
+            "  rungwright log dip.yaml crew/alva.jsonl move \"stage free dip\" --why \"Did two at sea\"",
             "  rungwright log dip.yaml crew/alva.jsonl correct 5 reps=9,8,6",
             "",
-            "Exit code 0 where it is recorded or was already, 1 where it is refused, the journal is damaged or",
-            "the spec is not proven, 2 where the command is not understood or a file cannot be used."
+            "Exit code 0 where it is recorded or was already, 1 where it is refused, the journal is damaged",
+            "or the spec is not proven, 2 where the command is not understood or a file cannot be used."
         })
 final class LogCommand implements Callable<Integer> {
     private final Console console;

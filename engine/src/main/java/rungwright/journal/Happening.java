@@ -26,7 +26,12 @@ public record Happening(Entry entry, Optional<Entry.Corrected> correction, Event
 
     /** Whether the coach moved the trainee by their own judgement, which is no decision of the program. */
     public boolean isOverride() {
-        return event instanceof Event.Move;
+        return overrideReason().isPresent();
+    }
+
+    /** Why the coach moved the trainee, where they did. */
+    public Optional<String> overrideReason() {
+        return event instanceof Event.Move move ? Optional.of(move.reason()) : Optional.empty();
     }
 
     /** Whether it is a session that counts. */

@@ -15,7 +15,8 @@ record CorrectReader(LogWords words, Fold fold, LocalDate today) {
 
     LogRequest request(List<String> mistakes) {
         if (words.rest().isEmpty() || !words.rest().get(0).matches(USUAL_NUMBER)) {
-            mistakes.add("Say which entry is wrong by its number, as in `correct 5 …`; `history` shows them.");
+            mistakes.add("Say which entry is wrong by its number, as in `correct 5 ...`; `history`"
+                    + " shows them.");
             return LogRequest.wrong(mistakes);
         }
         int number = Integer.parseInt(words.rest().get(0));
@@ -77,7 +78,8 @@ record CorrectReader(LogWords words, Fold fold, LocalDate today) {
     private void unlikely(int number, What what, List<String> more, List<String> mistakes) {
         List<Questions> known = List.of(Questions.ofTrainee(fold.program().outline()),
                 Questions.ofSession(fold.program().outline()));
-        more.stream().filter(word -> known.stream().anyMatch(each -> each.before(word).isPresent())).findFirst()
+        more.stream().filter(word -> known.stream().anyMatch(each -> each.before(word).isPresent()))
+                .findFirst()
                 .ifPresent(word -> mistakes.add("Entry " + number + " is " + what.noun() + ", which has no "
                         + Shown.quoted(word) + "; withdraw it with `correct " + number
                         + " --withdraw`, and record what happened."));

@@ -71,7 +71,7 @@ public final class DecisionText {
             case BREAK -> "After a break: " + place + ".";
             case REACHED -> "The goal is reached: " + Shown.whole(program.outline().goal()) + ".";
             case MOVED -> decision.instead().isPresent() ? "Moved: next time " + place + "."
-                    : "Moved by the coach: next time " + place + ".";
+                    : "Moved by the coach, not by the program: next time " + place + ".";
             case REFUSED -> "Refused, and nothing changed: "
                     + decision.refusal().orElseThrow().message() + ".";
         };

@@ -9,7 +9,6 @@ import rungwright.journal.Fold;
 import rungwright.journal.Happening;
 import rungwright.journal.Written;
 import rungwright.program.Program;
-import rungwright.step.Event;
 import rungwright.step.State;
 
 /**
@@ -81,12 +80,8 @@ public final class LogText implements Written.Cases<Void> {
         paper.gap();
         Optional<State> before = happening.decision().before();
         Optional<State> after = happening.decision().after();
-        boolean moved = happening.isMove() && before.isPresent();
-        if (moved && !(happening.event() instanceof Event.Session)) {
+        if (happening.isMove() && before.isPresent() && !happening.isSession()) {
             paper.add("From " + Places.of(before) + " to " + Places.of(after) + ".");
-        }
-        if (happening.event() instanceof Event.Move move) {
-            paper.add("Moved by the coach, not by the program: " + Shown.whole(move.reason()));
         }
         paper.all(DecisionText.lines(program, happening.decision()));
     }

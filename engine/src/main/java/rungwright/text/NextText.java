@@ -9,7 +9,6 @@ import rungwright.journal.Happening;
 import rungwright.program.Program;
 import rungwright.step.Ahead;
 import rungwright.step.BreakMove;
-import rungwright.step.Event;
 import rungwright.step.Kind;
 import rungwright.step.Reason;
 import rungwright.step.State;
@@ -113,8 +112,9 @@ public final class NextText {
     }
 
     private void override(Happening moved) {
-        String why = moved.event() instanceof Event.Move move ? ": " + Shown.whole(move.reason()) : "";
-        paper.add("The coach moved them there on " + moved.date() + ", not the program" + why);
+        String by = moved.entry().by().map(name -> " (" + Shown.text(name) + ")").orElse("");
+        paper.add("Moved there by the coach" + by + " on " + SheetWords.day(moved.date())
+                + ", not by the program: " + Shown.whole(moved.overrideReason().orElse("")));
     }
 
     private void stopped(State state) {

@@ -43,8 +43,8 @@ public final class NoticeText {
                 + " is not as it was"
                 + " written (" + damage.reason()
                 + "). Nothing can be added to it, and what it says from there"
-                + " on is not known. Put a copy of the file in its place, or cut it before that line and record"
-                + " again what came after.";
+                + " on is not known. Put a copy of the file in its place, or cut it before that line and"
+                + " record again what came after.";
     }
 
     private static String of(Contents.Torn torn, Naming naming) {

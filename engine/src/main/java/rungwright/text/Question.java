@@ -131,7 +131,7 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
                     + Measure.MOST_SETS + ".");
         }
         return length.filter(its -> given < its.least() || given > its.most())
-                .map(its -> Shown.quoted(name) + " takes " + its.least() + " to " + its.most() + " items, and "
-                        + given + " are given.");
+                .map(its -> Shown.quoted(name) + " takes " + its.least() + " to " + its.most() + " items,"
+                        + " and " + given + " are given.");
     }
 }

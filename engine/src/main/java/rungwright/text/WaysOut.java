@@ -23,7 +23,8 @@ record WaysOut(Fold fold, Naming naming) {
 
     private List<String> of(Refusal refusal) {
         return switch (refusal.code()) {
-            case STOPPED -> List.of("Stop, and seek medical help. When a professional has agreed to a session: "
+            case STOPPED -> List.of("Stop, and seek medical help. When a professional has agreed to a"
+                    + " session: "
                     + naming.log("cleared --by NAME"));
             case NOT_ENROLLED -> List.of("Enrol them first: " + naming.log("enrol FACT=VALUE ..."));
             case ALREADY_ENROLLED -> List.of(
