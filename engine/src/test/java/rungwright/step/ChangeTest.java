@@ -16,7 +16,7 @@ class ChangeTest {
     private static final String BODY = """
             trainee:
               body mass: { values: 40 to 120 kg by 0.5 }
-              bands: { list of: 5 to 50 kg by 5, at most: 5 }
+              bands: { list of: 5 to 70 kg by 5, at most: 5 }
             measures:
               reps: { values: 0 to 20 }
             ladders:
@@ -128,12 +128,33 @@ class ChangeTest {
         assertEquals("hold at helped / 65 kg", past.says());
         past.facts("2026-03-04", "bands=50;15", "");
         assertEquals("hold at helped / 65 kg", past.says());
+        assertEquals("hold at helped / 65 kg", past.facts("2026-03-04", "bands=65", "").says());
+        assertEquals("hold at helped / 65 kg", past.facts("2026-03-04", "bands=65;10", "").says());
+        assertEquals("hold at helped / 65 kg", past.facts("2026-03-04", "bands=50;15;5;5", "").says());
         past.session("2026-03-05", "reps=10");
         assertEquals("2 of 3", past.last().progress().orElseThrow().show());
         past.facts("2026-03-06", "bands=50;20", "");
         assertEquals("moved at helped / 70 kg", past.says());
         past.facts("2026-03-07", "bands=40", "");
         assertEquals("helped / 70 kg to helped / 40 kg, bottom rung", moved(past.last()));
+    }
+
+    @Test
+    void theRungWithoutHelpIsKeptWhateverBandsThereAre() {
+        Program then = Specs.program(HEAD.formatted("1")
+                + BODY.replace("together first: yes }", "together first: yes, then: no band }"));
+        Past past = Past.enrol(then, "2026-03-02", "body mass=70, bands=40;25", "step test=0")
+                .move("2026-03-02", "helped on the top rung").session("2026-03-03", "reps=10");
+        assertEquals("hold at helped / no band", past.says());
+        assertEquals("hold at helped / no band", past.facts("2026-03-04", "bands=65", "").says());
+        assertEquals(2, past.state().at().rung());
+        assertEquals("hold at helped / no band", past.facts("2026-03-05", "bands=", "").says());
+        assertEquals(1, past.state().at().rung());
+        past.session("2026-03-06", "reps=10");
+        assertEquals("2 of 3", past.last().progress().orElseThrow().show());
+        past.move("2026-03-07", "helped / 1").facts("2026-03-08", "bands=40;25", "")
+                .move("2026-03-08", "helped / 65 kg").facts("2026-03-09", "bands=", "");
+        assertEquals("helped / 65 kg to helped / no band, bottom rung", moved(past.last()));
     }
 
     @Test
