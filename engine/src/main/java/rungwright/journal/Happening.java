@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 import rungwright.step.Decision;
 import rungwright.step.Event;
+import rungwright.step.State;
+import rungwright.step.Status;
 
 /**
  * An event of a journal as it counts today, and what it came to.
@@ -39,9 +41,15 @@ public record Happening(Entry entry, Optional<Entry.Corrected> correction, Event
         return event instanceof Event.Session && !decision.isRefused();
     }
 
-    /** Whether the trainee stands elsewhere after it, or stood nowhere before. */
+    /** Whether they stand elsewhere after it, at the goal say, or came there by way of another place. */
     public boolean isMove() {
-        return decision.after().filter(after -> decision.before()
-                .filter(before -> before.at().samePlace(after.at())).isEmpty()).isPresent();
+        return !decision.isRefused() && (decision.breakMove().isPresent() || decision.after()
+                .filter(after -> decision.before().filter(before -> stays(before, after)).isEmpty())
+                .isPresent());
+    }
+
+    private static boolean stays(State before, State after) {
+        boolean sameGoal = (before.status() == Status.REACHED) == (after.status() == Status.REACHED);
+        return sameGoal && before.at().samePlace(after.at());
     }
 }

@@ -113,6 +113,12 @@ public final class Crew {
                     List.of(Map.of("reps", reps))));
         }
 
+        /** Does one full dip under control. */
+        public Member clean(String day) {
+            return record(Event.Session.of(LocalDate.parse(day), Map.of("clean", "yes"),
+                    List.of(Map.of("reps", "1"))));
+        }
+
         /** Is moved by the coach. */
         public Member move(String day, String to, String why) {
             return record(new Event.Move(LocalDate.parse(day), Optional.empty(), to, why));
