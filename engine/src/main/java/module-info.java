@@ -5,6 +5,7 @@ module rungwright {
     requires static info.picocli;
     requires org.yaml.snakeyaml;
 
+    exports rungwright.compare;
     exports rungwright.finding;
     exports rungwright.journal;
     exports rungwright.json;

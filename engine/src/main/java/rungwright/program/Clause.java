@@ -17,7 +17,7 @@ import rungwright.region.Interval;
  */
 public record Clause(String name, String words) {
     /** A criterion as the coach wrote it, with the unit where the coach left it out. */
-    static Clause of(Criterion criterion) {
+    public static Clause of(Criterion criterion) {
         boolean several = criterion.anyOf().size() > 1;
         String written = criterion.phrase();
         if (!isWithUnit(criterion)) {
@@ -30,7 +30,7 @@ public record Clause(String name, String words) {
     }
 
     /** One axis of a box: {@code reps}, {@code 5 to 11}. */
-    static Clause of(Axis axis, Interval interval) {
+    public static Clause of(Axis axis, Interval interval) {
         return new Clause(axis.quantity().name(), words(axis, interval));
     }
 

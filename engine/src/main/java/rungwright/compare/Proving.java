@@ -1,0 +1,148 @@
+package rungwright.compare;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rungwright.finding.Witness;
+import rungwright.program.Program;
+import rungwright.program.Rule;
+import rungwright.program.Stage;
+import rungwright.program.Standing;
+import rungwright.region.Sample;
+import rungwright.step.Ahead;
+import rungwright.step.Decision;
+import rungwright.step.Event;
+import rungwright.step.Pose;
+import rungwright.step.Scene;
+import rungwright.step.State;
+import rungwright.step.Status;
+import rungwright.step.Stepper;
+
+/** Puts a sample to the test: whether both programs, stepped, really decide it differently. */
+final class Proving {
+    private final Sides sides;
+
+    Proving(Sides sides) {
+        this.sides = sides;
+    }
+
+    /** On some rung of these kinds of a stage, with rows and windows open or about to be complete. */
+    Optional<Proof> session(Sample sample, Stage old, Stage changed, Where where, Answer before,
+            Answer after) {
+        Pose pose = Pose.of(sample);
+        List<String> names = pose.rungs(sides.changed(), changed);
+        List<String> oldNames = pose.rungs(sides.old(), old);
+        List<List<Optional<String>>> counts = List.of(List.of(Optional.empty(), Optional.empty()),
+                List.of(counting(before), counting(after)));
+        for (int rung = 1; rung <= names.size(); rung++) {
+            int there = oldNames.indexOf(names.get(rung - 1)) + 1;
+            boolean meant = where.rungs().contains(Rungs.of(rung, names.size())) && there > 0
+                    && where.rungs().contains(Rungs.of(there, oldNames.size()));
+            for (List<Optional<String>> labels : counts) {
+                Optional<Proof> proof = !meant ? Optional.empty() : both(pose.scene(sides.old(), old, there,
+                        labels.get(0)), pose.scene(sides.changed(), changed, rung, labels.get(1)), sample);
+                if (proof.isPresent()) {
+                    return proof;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> counting(Answer answer) {
+        return answer.rule().filter(rule -> !rule.repeat().isOnce()).map(Rule::label);
+    }
+
+    private Optional<Proof> both(Optional<Scene> old, Optional<Scene> changed, Sample sample) {
+        if (old.isEmpty() || changed.isEmpty()) {
+            return Optional.empty();
+        }
+        Decision before = Stepper.step(sides.old(), old.get().state(), old.get().session());
+        Decision after = Stepper.step(sides.changed(), changed.get().state(), changed.get().session());
+        return isSame(before, after) ? Optional.empty() : Optional.of(new Proof(
+                witness(sample, Optional.of(changed.get().state().at())), Optional.of(old.get().state()),
+                Optional.of(changed.get().state()), old.get().session(), changed.get().session(), before,
+                after));
+    }
+
+    /** After time away, at any rung of any stage that both have. */
+    Optional<Proof> breakMove(Sample sample) {
+        Pose pose = Pose.of(sample);
+        for (Stage changed : sides.changed().outline().stages()) {
+            Optional<Stage> old = sides.before(changed);
+            int rungs = old.isEmpty() ? 0 : pose.rungs(sides.changed(), changed).size();
+            for (int rung = 1; rung <= rungs; rung++) {
+                Optional<State> before = pose.away(sides.old(), old.get(), rung);
+                Optional<State> after = pose.away(sides.changed(), changed, rung);
+                if (before.isPresent() && after.isPresent() && !place(sides.old(), before.get(),
+                        sides.renames()).equals(place(sides.changed(), after.get(), Renames.NONE))) {
+                    Event.Session none = Event.Session.of(Pose.DAY, Map.of(), List.of());
+                    return Optional.of(new Proof(witness(sample, Optional.of(after.get().at())), before,
+                            after,
+                            none, none, Stepper.step(sides.old(), before.get(), none),
+                            Stepper.step(sides.changed(), after.get(), none)));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String place(Program program, State state, Renames renames) {
+        Ahead ahead = Stepper.ahead(program, state, Pose.DAY);
+        return ahead.breakMove().map(move -> move.to().map(to -> named(to, renames)).orElse("goal"))
+                .orElse(named(state.at(), renames));
+    }
+
+    /** For a new trainee. */
+    Optional<Proof> placement(Sample sample) {
+        Pose pose = Pose.of(sample);
+        Event.Enrol old = Event.Enrol.of(Pose.DAY, pose.trainee(sides.old()));
+        Event.Enrol changed = Event.Enrol.of(Pose.DAY, pose.trainee(sides.changed()));
+        Decision before = Stepper.enrol(sides.old(), old);
+        Decision after = Stepper.enrol(sides.changed(), changed);
+        return isSame(before, after) ? Optional.empty() : Optional.of(new Proof(
+                witness(sample, Optional.empty()), Optional.empty(), Optional.empty(), old, changed, before,
+                after));
+    }
+
+    /** Whether two decisions come to the same, stages by their new names. */
+    boolean isSame(Decision before, Decision after) {
+        return before.kind() == after.kind() && before.progress().equals(after.progress())
+                && where(before.after(), sides.renames()).equals(where(after.after(), Renames.NONE));
+    }
+
+    private static String where(Optional<State> state, Renames renames) {
+        return state.map(each -> each.status().word()
+                + (each.status() == Status.REACHED ? "" : " " + named(each.at(), renames))).orElse("");
+    }
+
+    private static String named(Standing at, Renames renames) {
+        return renames.newName(at.stageName()) + " / " + at.rungName();
+    }
+
+    private static Witness witness(Sample sample, Optional<Standing> at) {
+        Map<String, Witness.Reading> readings = new LinkedHashMap<>();
+        sample.facts().forEach((fact, items) -> {
+            List<String> shown = items.stream().map(fact.values()::show).toList();
+            put(readings, fact.isList() ? Witness.Reading.of(fact.name(), shown)
+                    : Witness.Reading.of(fact.name(), shown.get(0)));
+        });
+        sample.session().forEach((measure, position) -> put(readings,
+                Witness.Reading.of(measure.name(), measure.values().show(position))));
+        sample.sets().forEach((measure, sets) -> put(readings, Witness.Reading.of(measure.name(),
+                sets.stream().map(set -> set.isPresent() ? measure.values().show(set.getAsLong()) : "")
+                        .toList())));
+        sample.previous().forEach((measure, position) -> put(readings, Witness.Reading.of(
+                "previous " + measure.name(),
+                position.isPresent() ? measure.values().show(position.getAsLong()) : "none")));
+        sample.counts().forEach((builtIn, count) ->
+                put(readings, Witness.Reading.of(builtIn.word(), Long.toString(count))));
+        return new Witness(at.map(Standing::stageName), at.map(Standing::rungName),
+                List.copyOf(readings.values()));
+    }
+
+    private static void put(Map<String, Witness.Reading> readings, Witness.Reading reading) {
+        readings.put(reading.name(), reading);
+    }
+}
