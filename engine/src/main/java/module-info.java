@@ -10,6 +10,7 @@ module rungwright {
     exports rungwright.journal;
     exports rungwright.json;
     exports rungwright.measure;
+    exports rungwright.page;
     exports rungwright.program;
     exports rungwright.region;
     exports rungwright.spec;

@@ -96,6 +96,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new TestCommand(console))
                 .addSubcommand(new LogCommand(console))
                 .addSubcommand(new NextCommand(console))
+                .addSubcommand(new SheetCommand(console))
                 .setOut(writer(console.out()))
                 .setErr(writer(console.err()))
                 .setExpandAtFiles(false)

@@ -24,7 +24,7 @@ final class Progress {
     private long due;
     private boolean drawn;
 
-    /** Of work on so many bytes, by a clock in nanoseconds; of an unknown number where it is 0. */
+    /** Of work on so many bytes or files, by a clock in nanoseconds; of an unknown number where it is 0. */
     Progress(PrintStream err, boolean visible, long total, LongSupplier clock) {
         this.err = err;
         this.visible = visible && total > 0;
@@ -61,8 +61,9 @@ final class Progress {
         }
     }
 
-    private void add(long bytes) {
-        read += bytes;
+    /** Counts so many more as done; several threads may. */
+    synchronized void add(long more) {
+        read += more;
         if (visible && clock.getAsLong() - due >= 0) {
             due = clock.getAsLong() + BETWEEN;
             draw();

@@ -1,16 +1,16 @@
 package rungwright.journal;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Stream;
 import rungwright.program.Program;
 
 /**
  * A class on one day: who does what, who is stopped, who is resting, who is stalled.
  *
  * <pre>{@code
- * Sheet sheet = Sheet.of(program, LocalDate.parse("2026-03-04"), Sheet.USUALLY_STALLED_AFTER, stores);
+ * Sheet sheet = Sheet.of(program, LocalDate.parse("2026-03-04"), Sheet.USUALLY_STALLED_AFTER,
+ *         Folder.read(Path.of("crew"), JournalJson.FORM).journals());
  * sheet.rows(Group.DUE).forEach(row -> System.out.println(row.name()));
  * }</pre>
  *
@@ -30,15 +30,21 @@ public record Sheet(Program program, LocalDate day, int stalledAfter, List<Sheet
     }
 
     /**
-     * The sheet of a class whose journals are kept in these stores, by the trainees' names in the order of
-     * the sheet. A day in the past shows what was true then, as it is known today. A journal that cannot be
-     * read is a row that says so.
+     * The sheet of a class whose journals these are. A day in the past shows what was true then, as it is
+     * known today. A journal that cannot be read is a row that says so.
      */
-    public static Sheet of(Program program, LocalDate day, int stalledAfter, Map<String, Store> journals) {
+    public static Sheet of(Program program, LocalDate day, int stalledAfter, List<NamedStore> journals) {
+        return of(program, day, stalledAfter, journals.stream());
+    }
+
+    /**
+     * The same; journals of a parallel stream are read side by side, each by one thread, and the rows still
+     * stand in their order.
+     */
+    public static Sheet of(Program program, LocalDate day, int stalledAfter, Stream<NamedStore> journals) {
         SheetDay maker = new SheetDay(program, day, stalledAfter);
-        List<SheetRow> rows = new ArrayList<>();
-        journals.forEach((name, store) -> rows.add(maker.row(name, store)));
-        return new Sheet(program, day, stalledAfter, rows);
+        return new Sheet(program, day, stalledAfter,
+                journals.map(each -> maker.row(each.name(), each.store())).toList());
     }
 
     /** Those of one group, in the same order. */

@@ -12,76 +12,83 @@ import rungwright.journal.Marks;
 import rungwright.journal.SheetRow;
 import rungwright.journal.Today;
 import rungwright.journal.Told;
+import rungwright.step.BreakMove;
 import rungwright.step.Status;
 
-/** What is to be noticed about a row of a sheet, a sentence each. */
-record SheetNotes() implements SheetRow.Cases<List<String>> {
+/** What is to be noticed about a row of a sheet. */
+final class SheetNotes implements SheetRow.Cases<List<SheetNote>> {
+    private final List<SheetNote> notes = new ArrayList<>();
+
     @Override
-    public List<String> enrolled(SheetRow.Enrolled row) {
-        List<String> notes = new ArrayList<>();
+    public List<SheetNote> enrolled(SheetRow.Enrolled row) {
         Today today = row.today();
-        today.stop().ifPresent(stop -> stopped(notes, stop));
-        today.breakMove().ifPresent(move -> notes.add(sentence(SheetWords.after(move))));
+        today.stop().ifPresent(this::stopped);
+        today.breakMove().ifPresent(this::moved);
         if (row.group() == Group.RESTING) {
-            notes.add("Due on " + SheetWords.day(today.due().orElseThrow()) + ".");
+            add("Next due", SheetWords.day(today.due().orElseThrow()));
         }
-        marks(notes, row.marks());
+        marks(row.marks());
         return notes;
     }
 
-    private void stopped(List<String> notes, Today.Stop stop) {
-        notes.add("Stopped since " + SheetWords.day(stop.since())
-                + stop.rule().map(rule -> " (" + Shown.text(rule) + ")").orElse("")
-                + ": stop, and seek medical help. No session until a professional has agreed to one.");
-        stop.say().ifPresent(say -> notes.add(Shown.whole(say)));
+    private void stopped(Today.Stop stop) {
+        add("Stopped since " + SheetWords.day(stop.since()),
+                "stop, and seek medical help. No session until a professional has agreed to one");
+        String rule = stop.rule().map(Shown::text).orElse("Why");
+        stop.say().ifPresentOrElse(say -> add(rule, Shown.whole(say)),
+                () -> stop.rule().ifPresent(label -> add("Why", rule)));
     }
 
-    private void marks(List<String> notes, Marks marks) {
+    private void moved(BreakMove move) {
+        add("After " + Count.of(move.daysAway(), "day") + " away", "from " + SheetWords.place(move.from())
+                + " to " + move.to().map(SheetWords::place).orElse("the goal")
+                + " (" + Shown.text(move.rule().label()) + ")");
+    }
+
+    private void marks(Marks marks) {
         if (marks.stalled()) {
-            notes.add("Stalled: " + Count.of(marks.sinceAdvance(), "session") + " without an advance.");
+            add("Stalled", Count.of(marks.sinceAdvance(), "session") + " without an advance");
         }
-        marks.movedByCoach().ifPresent(move -> notes.add(of(move)));
-        marks.toldOtherwise().ifPresent(told -> notes.add(of(told)));
+        marks.movedByCoach().ifPresent(move -> add("Moved by the coach", "on " + SheetWords.day(move.date())
+                + move.by().map(by -> " by " + Shown.text(by)).orElse("") + ", not by the program: "
+                + Shown.whole(move.why())));
+        marks.toldOtherwise().ifPresent(this::toldOtherwise);
         if (marks.refused() > 0) {
-            notes.add("The spec as it is now refuses " + Count.of(marks.refused(), "entry", "entries")
-                    + " of the journal.");
+            add("Changed spec", "it refuses " + Count.of(marks.refused(), "entry", "entries")
+                    + " that the journal holds");
         }
-        marks.torn().ifPresent(torn -> notes.add(of(torn)));
+        marks.torn().ifPresent(this::torn);
     }
 
-    private static String of(Marks.CoachMove move) {
-        return "Moved by the coach" + move.by().map(by -> " (" + Shown.text(by) + ")").orElse("") + " on "
-                + SheetWords.day(move.date()) + ", not by the program: " + Shown.whole(move.why());
-    }
-
-    private static String of(Told told) {
+    private void toldOtherwise(Told told) {
         String place = told.status() == Status.REACHED ? "at the goal" : "at " + SheetWords.place(told.at());
-        return "Told otherwise: version " + Shown.text(told.program().version()) + " last had them " + place
+        add("Told otherwise", "version " + Shown.text(told.program().version()) + " last had them " + place
                 + (told.status() == Status.STOPPED ? ", stopped" : "")
-                + "; the spec as it is now makes this of the same history.";
+                + "; the spec as it is now makes this of the same history");
     }
 
-    private static String of(Contents.Torn torn) {
-        return "The writing of line " + torn.line() + " of the journal never ended; nobody was told that it"
-                + " is recorded.";
+    private void torn(Contents.Torn torn) {
+        add("Torn end", "the writing of line " + torn.line() + " of the journal never ended; nobody was told"
+                + " that it is recorded");
     }
 
     @Override
-    public List<String> notEnrolled(SheetRow.NotEnrolled row) {
-        List<String> notes = new ArrayList<>();
+    public List<SheetNote> notEnrolled(SheetRow.NotEnrolled row) {
         Optional<LocalDate> from = row.from();
-        notes.add(from.map(day -> "Starts on " + SheetWords.day(day) + ".")
-                .orElse("The journal holds no enrolment."));
-        row.torn().ifPresent(torn -> notes.add(of(torn)));
+        from.ifPresentOrElse(day -> add("Starts", SheetWords.day(day)),
+                () -> add("Not enrolled", "the journal holds no enrolment"));
+        row.torn().ifPresent(this::torn);
         return notes;
     }
 
     @Override
-    public List<String> broken(SheetRow.Broken row) {
-        return List.of(sentence(row.trouble().word() + ": " + row.reason()));
+    public List<SheetNote> broken(SheetRow.Broken row) {
+        String word = row.trouble().word();
+        add(word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1), Shown.whole(row.reason()));
+        return notes;
     }
 
-    private static String sentence(String small) {
-        return small.substring(0, 1).toUpperCase(Locale.ROOT) + small.substring(1) + ".";
+    private void add(String label, String words) {
+        notes.add(new SheetNote(label, words));
     }
 }

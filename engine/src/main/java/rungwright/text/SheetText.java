@@ -104,7 +104,7 @@ public final class SheetText implements SheetRow.Cases<Void> {
     }
 
     private void notes(SheetRow row) {
-        SheetWords.notes(row).forEach(this::under);
+        SheetWords.notes(row).forEach(note -> under(note.show()));
     }
 
     /** A name and what stands beside it; a name that is too long for its column has a line of its own. */

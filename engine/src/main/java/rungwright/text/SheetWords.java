@@ -14,7 +14,6 @@ import rungwright.journal.SheetRow;
 import rungwright.journal.Today;
 import rungwright.program.Prescription;
 import rungwright.program.Standing;
-import rungwright.step.BreakMove;
 import rungwright.step.Status;
 
 /** What a sheet says, phrase by phrase, for whoever lays it out: on a terminal, on paper, in a calendar. */
@@ -71,6 +70,18 @@ public final class SheetWords {
         };
     }
 
+    /** What holds for a group, in a sentence. */
+    public static String meaning(Group group) {
+        return switch (group) {
+            case STOPPED -> "Stop, and seek medical help: no session until a professional has agreed to one.";
+            case DUE -> "What to do in the next session, and how long they have been where they are.";
+            case RESTING -> "Not due yet, by the days a week of their stage.";
+            case REACHED -> "Sessions are kept, and move nobody until the coach does.";
+            case NOT_ENROLLED -> "They have a journal, and are not in the program on this day.";
+            case BROKEN -> "Put these right before anything is said of their trainees.";
+        };
+    }
+
     /** A day: {@code Wed 2026-03-04}. */
     public static String day(LocalDate day) {
         String name = day.getDayOfWeek().name();
@@ -108,16 +119,14 @@ public final class SheetWords {
                 .orElse("no session yet");
     }
 
-    /** What the group and the place do not say: stops, breaks, the coach's own moves, and what is amiss. */
-    public static List<String> notes(SheetRow row) {
-        return row.match(new SheetNotes());
+    /** All that is to be done, phrase by phrase; none where nothing is prescribed. */
+    public static List<String> phrases(Today today) {
+        return today.prescription().map(PrescriptionText::phrases).orElse(List.of());
     }
 
-    /** The move of a break: {@code after 20 days away from assisted dip, rung 25 kg (Some weeks off)}. */
-    static String after(BreakMove move) {
-        return "after " + Count.of(move.daysAway(), "day") + " away: from " + place(move.from()) + " to "
-                + move.to().map(SheetWords::place).orElse("the goal")
-                + " (" + Shown.text(move.rule().label()) + ")";
+    /** What the group and the place do not say: stops, breaks, the coach's own moves, and what is amiss. */
+    public static List<SheetNote> notes(SheetRow row) {
+        return row.match(new SheetNotes());
     }
 
     /** The stages in which somebody on the sheet trains, in order, with all that is to be done there. */
@@ -125,8 +134,7 @@ public final class SheetWords {
         Map<Integer, List<String>> byNumber = new TreeMap<>();
         sheet.enrolled().stream().map(SheetRow.Enrolled::today)
                 .filter(today -> today.prescription().isPresent())
-                .forEach(today -> byNumber.put(today.at().stage(),
-                        PrescriptionText.phrases(today.prescription().get())));
+                .forEach(today -> byNumber.put(today.at().stage(), phrases(today)));
         Map<String, List<String>> byName = new LinkedHashMap<>();
         byNumber.forEach((number, phrases) -> byName.put(name(sheet, number), phrases));
         return byName;

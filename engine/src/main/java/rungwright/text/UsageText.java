@@ -19,6 +19,21 @@ public final class UsageText {
         return Shown.quoted(file) + " is a folder, not a file";
     }
 
+    /** A folder that is not there, or is none. */
+    public static String noFolder(String folder) {
+        return "there is no folder " + Shown.quoted(folder);
+    }
+
+    /** A folder that its owner keeps to himself, or that breaks off. */
+    public static String unreadableFolder(String folder) {
+        return "the folder " + Shown.quoted(folder) + " cannot be read";
+    }
+
+    /** A file that could not be written. */
+    public static String unwritable(String file) {
+        return "the file " + Shown.quoted(file) + " cannot be written";
+    }
+
     /** A file that its owner keeps to himself. */
     public static String forbidden(String file) {
         return "you may not read the file " + Shown.quoted(file);

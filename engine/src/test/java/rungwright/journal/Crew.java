@@ -51,7 +51,13 @@ public final class Crew {
 
     /** A sheet of the whole crew. */
     public static Sheet sheet() {
-        return Sheet.of(program(), DAY, Sheet.USUALLY_STALLED_AFTER, stores());
+        return Sheet.of(program(), DAY, Sheet.USUALLY_STALLED_AFTER, journals());
+    }
+
+    /** Its journals, in the order of their names. */
+    public static List<NamedStore> journals() {
+        return stores().entrySet().stream().map(each -> new NamedStore(each.getKey(), each.getValue()))
+                .toList();
     }
 
     /** One store a trainee; the names say what is the matter. */

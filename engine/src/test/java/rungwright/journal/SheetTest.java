@@ -19,7 +19,7 @@ class SheetTest {
     private final Sheet sheet = Crew.sheet();
 
     private static Sheet on(String day, Store store) {
-        return Sheet.of(Crew.program(), LocalDate.parse(day), 6, Map.of("One", store));
+        return Sheet.of(Crew.program(), LocalDate.parse(day), 6, List.of(new NamedStore("One", store)));
     }
 
     private static SheetRow.Enrolled one(Sheet sheet) {
@@ -94,7 +94,7 @@ class SheetTest {
     void aTraineeIsStalledFromTheNumberThatTheCoachSet() {
         assertTrue(enrolled("Emre").marks().stalled());
         assertEquals(7, enrolled("Emre").marks().sinceAdvance());
-        Map<String, Store> emre = Map.of("Emre", Crew.stores().get("Emre"));
+        List<NamedStore> emre = List.of(new NamedStore("Emre", Crew.stores().get("Emre")));
         assertTrue(one(Sheet.of(Crew.program(), Crew.DAY, 7, emre)).marks().stalled());
         assertFalse(one(Sheet.of(Crew.program(), Crew.DAY, 8, emre)).marks().stalled());
         assertThrows(IllegalArgumentException.class, () -> Sheet.of(Crew.program(), Crew.DAY, 0, emre));
@@ -153,7 +153,7 @@ class SheetTest {
                 "when: { reps: at least 12, work time: at least 24 s").replace("reps: 4 to 7 }",
                 "reps: 4 to 11 }").replace("reps: at least 8, work time: under",
                 "reps: at least 12, work time: under"));
-        SheetRow.Enrolled row = one(Sheet.of(harder, Crew.DAY, 6, Map.of("One", store)));
+        SheetRow.Enrolled row = one(Sheet.of(harder, Crew.DAY, 6, List.of(new NamedStore("One", store))));
         assertEquals("assisted dip / 25 kg", row.today().at().show());
         assertEquals("assisted dip / 10 kg", row.marks().toldOtherwise().orElseThrow().at().show());
     }
@@ -162,8 +162,8 @@ class SheetTest {
     void aSpecThatRefusesTheEnrolmentMakesTheJournalBroken() {
         Program fewer = Crew.program(Crew.text().replace("4 to 60 kg by 0.5, at most: 6",
                 "4 to 60 kg by 0.5, at most: 1"));
-        SheetRow row = Sheet.of(fewer, Crew.DAY, 6, Map.of("One", Crew.member().store())).rows().get(0);
-        SheetRow.Broken broken = (SheetRow.Broken) row;
+        List<NamedStore> journals = List.of(new NamedStore("One", Crew.member().store()));
+        SheetRow.Broken broken = (SheetRow.Broken) Sheet.of(fewer, Crew.DAY, 6, journals).rows().get(0);
         assertEquals(Trouble.REFUSED, broken.trouble());
         assertTrue(broken.reason().startsWith("the spec as it is now refuses entry 1: "), broken.reason());
     }
@@ -173,7 +173,7 @@ class SheetTest {
         ShelfStore store = Crew.member().session("2026-03-02", "35", "0").store();
         Program shorter = Crew.program(Crew.text().replace("reps:     { values: 0 to 40",
                 "reps:     { values: 0 to 20"));
-        SheetRow.Enrolled row = one(Sheet.of(shorter, Crew.DAY, 6, Map.of("One", store)));
+        SheetRow.Enrolled row = one(Sheet.of(shorter, Crew.DAY, 6, List.of(new NamedStore("One", store))));
         assertEquals(1, row.marks().refused());
     }
 }

@@ -30,6 +30,11 @@ public final class ShelfStore implements Store {
         return this;
     }
 
+    /** What was written, whatever is wrong with it. */
+    List<Entry> entries() {
+        return entries;
+    }
+
     @Override
     public Contents read() throws IOException {
         if (closed) {

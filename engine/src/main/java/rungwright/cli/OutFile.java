@@ -1,0 +1,59 @@
+package rungwright.cli;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileSystems;
+import java.nio.file.InvalidPathException;
+import java.nio.file.OpenOption;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Optional;
+import java.util.Set;
+import picocli.CommandLine.Option;
+import rungwright.text.UsageText;
+
+/** The option {@code -o}, for commands whose output may go to a file. */
+final class OutFile {
+    private static final Set<OpenOption> ANEW = Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE,
+            StandardOpenOption.TRUNCATE_EXISTING);
+
+    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description =
+            "Write to this file, readable by you alone, instead of standard output.")
+    private Optional<String> file = Optional.empty();
+
+    /** Whether a person at a terminal will read it. */
+    boolean isConsole() {
+        return file.isEmpty();
+    }
+
+    /** Writes to the file or else to standard output. */
+    void write(Console console, Writing writing) throws IOException {
+        if (file.isEmpty()) {
+            writing.write(console.out());
+            return;
+        }
+        try (OutputStream out = Channels.newOutputStream(
+                FileChannel.open(Path.of(file.get()), ANEW, ownerOnly()))) {
+            writing.write(out);
+        } catch (IOException | InvalidPathException e) {
+            throw new CannotReadException(UsageText.unwritable(file.get()));
+        }
+    }
+
+    private static FileAttribute<?>[] ownerOnly() {
+        boolean knowsOwners = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+        return knowsOwners
+                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(
+                        PosixFilePermissions.fromString("rw-------"))}
+                : new FileAttribute<?>[0];
+    }
+
+    /** What is written. */
+    interface Writing {
+        void write(OutputStream out) throws IOException;
+    }
+}

@@ -1,0 +1,116 @@
+package rungwright.page;
+
+import java.util.List;
+import java.util.Map;
+import rungwright.finding.Shown;
+import rungwright.journal.Group;
+import rungwright.journal.Sheet;
+import rungwright.journal.SheetRow;
+import rungwright.program.Outline;
+import rungwright.text.SheetWords;
+
+/**
+ * A class on one day as a page of HTML that stands alone: it fetches nothing and runs nothing, and says so to
+ * the browser. For a screen, light or dark, wide or narrow, and for paper, where who is due has a column for
+ * the pen.
+ */
+public final class SheetPage {
+    private final Sheet sheet;
+    private final Html html = new Html();
+
+    private SheetPage(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** The page; UTF-8 when written. */
+    public static String of(Sheet sheet) {
+        SheetPage page = new SheetPage(sheet);
+        page.head();
+        page.heading();
+        for (Group group : Group.values()) {
+            page.section(group, sheet.rows(group));
+        }
+        page.stages(SheetWords.stages(sheet));
+        page.items("cautions", "Cautions", sheet.program().outline().cautions());
+        page.items("sources", "Sources", sheet.program().outline().sources());
+        return page.html.raw("</main>\n</body>\n</html>\n").toString();
+    }
+
+    private void head() {
+        Style style = Style.read("sheet.css");
+        html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+                .raw("<meta http-equiv=\"Content-Security-Policy\" content=\"" + style.policy() + "\">\n")
+                .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+                .raw("<meta name=\"color-scheme\" content=\"light dark\">\n")
+                .element("title", Shown.text(sheet.program().outline().name()) + ": class sheet, "
+                        + SheetWords.day(sheet.day()))
+                .line().raw("<style>" + style.css() + "</style>\n</head>\n<body>\n<main>\n");
+    }
+
+    private void heading() {
+        Outline outline = sheet.program().outline();
+        html.raw("<header>\n").element("h1", Shown.text(outline.name())).line()
+                .raw("<p class=\"day\">").element("time datetime=\"" + sheet.day() + "\"",
+                        SheetWords.day(sheet.day()))
+                .text(", version " + Shown.text(outline.version()) + ". Goal: " + Shown.whole(outline.goal()))
+                .raw("</p>\n").element("p class=\"summary\"", SheetWords.summary(sheet)).line()
+                .raw("</header>\n");
+        contents();
+    }
+
+    private void contents() {
+        html.raw("<nav aria-label=\"Groups\">\n<ul>\n");
+        for (Group group : Group.values()) {
+            int rows = sheet.rows(group).size();
+            if (rows > 0) {
+                html.raw("<li><a class=\"" + id(group) + "\" href=\"#" + id(group) + "\">")
+                        .element("b", Integer.toString(rows)).text(" " + SheetWords.state(group))
+                        .raw("</a></li>\n");
+            }
+        }
+        html.raw("</ul>\n</nav>\n");
+    }
+
+    private void section(Group group, List<SheetRow> rows) {
+        if (!rows.isEmpty()) {
+            html.raw("<section class=\"" + id(group) + "\" aria-labelledby=\"" + id(group) + "\">\n")
+                    .element("h2 id=\"" + id(group) + "\"", SheetWords.heading(group) + ": " + rows.size())
+                    .line();
+            new SheetTable(html, group).write(rows);
+            html.raw("</section>\n");
+        }
+    }
+
+    private static String id(Group group) {
+        return group.word().replace(' ', '-');
+    }
+
+    private void stages(Map<String, List<String>> stages) {
+        if (stages.isEmpty()) {
+            return;
+        }
+        html.raw("<section class=\"work\" aria-labelledby=\"work\">\n")
+                .element("h2 id=\"work\"", "What to do in each stage").line();
+        stages.forEach((stage, phrases) -> {
+            html.raw("<div class=\"stage\">\n").element("h3", stage).line();
+            list(phrases);
+            html.raw("</div>\n");
+        });
+        html.raw("</section>\n");
+    }
+
+    private void items(String id, String heading, List<String> items) {
+        if (!items.isEmpty()) {
+            html.raw("<section class=\"" + id + "\" aria-labelledby=\"" + id + "\">\n")
+                    .element("h2 id=\"" + id + "\"", heading).line();
+            list(items.stream().map(Shown::whole).toList());
+            html.raw("</section>\n");
+        }
+    }
+
+    private void list(List<String> items) {
+        html.raw("<ul>\n");
+        items.forEach(item -> html.element("li", item).line());
+        html.raw("</ul>\n");
+    }
+}
