@@ -114,11 +114,11 @@ final class SheetCommand implements Callable<Integer> {
         try {
             Path path = Path.of(folder);
             if (!Files.isDirectory(path)) {
-                throw new CannotReadException(UsageText.noFolder(folder));
+                throw new CannotReadException(UsageText.missingFolder(folder));
             }
             return Folder.read(path, JournalJson.FORM);
         } catch (InvalidPathException e) {
-            throw new CannotReadException(UsageText.noFolder(folder));
+            throw new CannotReadException(UsageText.missingFolder(folder));
         } catch (IOException e) {
             throw new CannotReadException(UsageText.unreadableFolder(folder));
         }

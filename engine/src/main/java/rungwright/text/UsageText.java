@@ -20,7 +20,7 @@ public final class UsageText {
     }
 
     /** A folder that is not there, or is none. */
-    public static String noFolder(String folder) {
+    public static String missingFolder(String folder) {
         return "there is no folder " + Shown.quoted(folder);
     }
 

@@ -58,7 +58,8 @@ public final class CrewFolder {
         }
         Path jorik = folder.resolve("Jorik.jsonl");
         Files.writeString(jorik, Files.readString(jorik).replaceFirst("\"reps\":\"7\"", "\"reps\":\"8\""));
-        Files.writeString(folder.resolve("Mats.jsonl"), "{\"form\":1,\"entry\":3,", StandardOpenOption.APPEND);
+        Path mats = folder.resolve("Mats.jsonl");
+        Files.writeString(mats, "{\"form\":1,\"entry\":3,", StandardOpenOption.APPEND);
         Files.writeString(folder.resolve("Mats.jsonl.torn"), "{\"form\":1,\n");
         Files.writeString(folder.resolve("bands to buy.txt"), "15 kg\n");
     }
