@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rungwright.finding.Shown;
+import rungwright.program.Outline;
 import rungwright.program.Program;
 import rungwright.program.Standing;
 import rungwright.step.BreakMove;
 import rungwright.step.Decision;
+import rungwright.step.Kind;
 import rungwright.step.NearMiss;
 import rungwright.step.Progress;
 import rungwright.step.Reason;
@@ -44,12 +46,26 @@ public final class DecisionText {
         decision.breakMove().ifPresent(text::afterABreak);
         text.add("", text.what());
         decision.instead().ifPresent(instead -> text.add("  ", InsteadText.of(instead, decision)));
-        decision.rule().flatMap(RuleRef::say).ifPresent(say -> text.add("  ", say));
+        if (decision.kind() == Kind.RESUME) {
+            text.cleared();
+        } else {
+            decision.rule().flatMap(RuleRef::say).ifPresent(say -> text.add("  ", say));
+        }
         text.why(decision.rule(), decision.reasons());
         text.otherWays();
         decision.next().ifPresent(next -> text.lines.addAll(TaskText.lines(next)));
         text.items("Cautions:", program.outline().cautions());
         return List.copyOf(text.lines);
+    }
+
+    /** Where the stop's rule leads, whose words for the day of the stop do not hold any more. */
+    private void cleared() {
+        Outline outline = program.outline();
+        decision.rule().ifPresent(spoke -> items("Why (" + Shown.text(spoke.label()) + "):",
+                outline.stop().rules().stream().filter(rule -> rule.label().equals(spoke.label()))
+                        .map(rule -> "once cleared: " + new TargetText(outline, Optional.empty(), rule)
+                        .words())
+                        .toList()));
     }
 
     private void afterABreak(BreakMove move) {

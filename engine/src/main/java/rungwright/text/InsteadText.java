@@ -20,7 +20,7 @@ final class InsteadText {
         return switch (instead) {
             case SAME_AMOUNT -> gone + " is called " + now + " now; it is as much as before.";
             case EASIER_RUNG -> gone + " is not there any more; " + now + " is the nearest easier rung.";
-            case BOTTOM_RUNG -> gone + " is not there any more, nor a rung that is known to be easier; " + now
+            case BOTTOM_RUNG -> gone + " is not there any more, and no rung is known to be easier; " + now
                     + " is the bottom rung.";
             case START -> gone + " is not there any more, nor any rung of its stage; they start again.";
         };

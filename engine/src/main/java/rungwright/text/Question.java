@@ -26,6 +26,8 @@ import rungwright.measure.Values;
  */
 public record Question(String name, Topic topic, Optional<String> ask, Values values,
         Optional<String> otherwise, Optional<Fact.Length> length) {
+    private static final String NONE = "none";
+
     /** What a question is about. */
     public enum Topic {
         /** A fact about the trainee. */
@@ -40,7 +42,7 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
 
     /** That of a fact. */
     public static Question of(Fact fact) {
-        Optional<String> none = fact.list().filter(length -> length.least() == 0).map(length -> "none");
+        Optional<String> none = fact.list().filter(length -> length.least() == 0).map(length -> NONE);
         return new Question(fact.name(), Topic.FACT, Optional.empty(), fact.values(), none, fact.list());
     }
 
@@ -71,7 +73,7 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
         if (!takesSeveral()) {
             return one(text.strip());
         }
-        List<String> parts = text.isBlank() && topic == Topic.FACT ? List.of() : parts(text);
+        List<String> parts = isNone(text) ? List.of() : parts(text);
         List<String> values = new ArrayList<>();
         List<String> mistakes = new ArrayList<>();
         for (int part = 0; part < parts.size(); part++) {
@@ -81,6 +83,12 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
         }
         number(parts.size()).ifPresent(mistakes::add);
         return new Answer(values, mistakes.stream().distinct().toList());
+    }
+
+    /** Whether a list is said to be empty, by nothing at all or by that word. */
+    private boolean isNone(String text) {
+        return topic == Topic.FACT && (text.isBlank() || text.strip().equals(NONE) && values.read(NONE)
+                .isEmpty());
     }
 
     private Answer one(String text) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rungwright.program.Checked;
 import rungwright.program.Program;
@@ -61,6 +62,19 @@ class DecisionTextTest {
                 Cautions:
                 - Wear a vest.
                 """, text(session(0, 18, 0)));
+    }
+
+    @Test
+    void aClearanceSaysWhereTheStopLeadsAndNotToStopAgain() {
+        String text = text(session(0, 18, 7),
+                new Event.Clearance(DAY.plusDays(3), Optional.empty(), "Dr. Alder"));
+        assertTrue(text.startsWith("""
+                Goes on: next time pull, rung broad.
+                Why (Pain):
+                - once cleared: the same place
+                To do next, at pull, rung broad:
+                """), text);
+        assertFalse(text.contains("See a doctor."), text);
     }
 
     @Test
