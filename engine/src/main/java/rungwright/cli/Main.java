@@ -97,6 +97,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new LogCommand(console))
                 .addSubcommand(new NextCommand(console))
                 .addSubcommand(new SheetCommand(console))
+                .addSubcommand(new CompareCommand(console))
                 .setOut(writer(console.out()))
                 .setErr(writer(console.err()))
                 .setExpandAtFiles(false)

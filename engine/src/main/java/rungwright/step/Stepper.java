@@ -66,6 +66,20 @@ public final class Stepper {
         }
     }
 
+    /**
+     * How many rungs a trainee has in the stage in which they stand.
+     *
+     * @throws IllegalArgumentException for a state of another program
+     */
+    public static int rungs(Program program, State state) {
+        try {
+            State fitted = new Deeds(Plan.of(program), state).fitted();
+            return fitted.trainee().fit().destinations().rungs(state.at().stage()).size();
+        } catch (Refused refused) {
+            throw new IllegalArgumentException(refused.refusal().message(), refused);
+        }
+    }
+
     private static void check(State state, Event event) throws Refused {
         Optional<String> known = event.id().filter(state.ids()::contains);
         if (known.isPresent()) {

@@ -1,0 +1,96 @@
+package rungwright.cli;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rungwright.compare.Comparison;
+import rungwright.compare.Moved;
+import rungwright.text.Colours;
+import rungwright.text.CompareText;
+import rungwright.text.MovedText;
+
+/** {@code compare OLD NEW}: what a change changes, and for whom. */
+@Command(
+        name = "compare",
+        header = "Show exactly where two versions decide differently, and whom that moves.",
+        description = {
+            "Names the readings at which the two versions decide differently, each with what happened before,",
+            "what happens now, and a trainee to whom it happens. Where they decide the same for every",
+            "trainee, in every state, at every session, it says so, and that is proven.",
+            ""
+        },
+        synopsisHeading = "%n",
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "For example:",
+            "  rungwright compare old.yaml new.yaml",
+            "  rungwright compare old.yaml new.yaml --rename \"support hold=straight-arm support\"",
+            "  rungwright compare old.yaml new.yaml --log winter.csv --trainees crew.csv",
+            "",
+            "Exit code 0 where nothing differs, 1 where something does or a spec is not proven, 2 where a",
+            "file cannot be used."
+        })
+final class CompareCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(index = "0", paramLabel = "OLD", description = "The spec before; - is standard input.")
+    private String old = "";
+
+    @Parameters(index = "1", paramLabel = "NEW", description = "The spec after; - is standard input.")
+    private String changed = "";
+
+    @Mixin
+    private final RenameOption renames = new RenameOption();
+
+    @Option(names = "--log", paramLabel = "FILE", arity = "1..*", description =
+            "Logs to run through both versions: CSV, or JSON Lines where the name ends in .jsonl.")
+    private List<String> logs = List.of();
+
+    @Option(names = "--trainees", paramLabel = "FILE", description =
+            "Facts and assessments of the people, a row a person, as CSV.")
+    private Optional<String> trainees = Optional.empty();
+
+    @Option(names = "--ignore", paramLabel = "COLUMN", description =
+            "A column of the logs to leave out of account; may be repeated.")
+    private List<String> ignored = List.of();
+
+    @Option(names = "--format", paramLabel = "text|json", converter = Form.TextOrJson.class,
+            defaultValue = "text", description = "How to write the differences: text (the usual) or json.")
+    private Form form = Form.TEXT;
+
+    @Mixin
+    private final ProofSize size = new ProofSize();
+
+    @Mixin
+    private final Shade shade = new Shade();
+
+    CompareCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Colours colours = shade.colours(console);
+        Optional<Versions> versions = Versions.read(old, changed, console, size.boxes(), colours);
+        if (versions.isEmpty()) {
+            return Exit.TROUBLE;
+        }
+        Comparison comparison = Comparison.of(versions.get().old(), versions.get().changed(),
+                renames.renames(versions.get().old(), versions.get().changed()));
+        Optional<Moved> moved = logs.isEmpty() ? Optional.empty()
+                : Optional.of(new LogPair(comparison, logs, trainees, ignored, console).moved());
+        CompareText.lines(comparison, colours).forEach(console.out()::println);
+        moved.ifPresent(both -> {
+            console.out().println();
+            MovedText.lines(both, colours).forEach(console.out()::println);
+        });
+        boolean same = comparison.differences().isEmpty() && moved.filter(both -> !both.isSame()).isEmpty();
+        return same ? Exit.FINE : Exit.TROUBLE;
+    }
+}

@@ -1,0 +1,205 @@
+package rungwright.text;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rungwright.compare.Comparison;
+import rungwright.compare.Difference;
+import rungwright.compare.Part;
+import rungwright.compare.Proof;
+import rungwright.compare.Rungs;
+import rungwright.compare.Where;
+import rungwright.finding.Shown;
+import rungwright.program.Ladder;
+import rungwright.program.Outline;
+import rungwright.program.Stage;
+import rungwright.step.Decision;
+
+/**
+ * In what two programs differ, in words within 80 columns.
+ *
+ * <pre>
+ * Stage assisted dip, any rung
+ * - at reps 10 to 11 and clean yes
+ *   before: hold (line 41)
+ *   now:    advance, 1 rung up (line 41)
+ *   for example: stage `assisted dip`, rung 40 kg, reps 10, clean yes
+ * </pre>
+ */
+public final class CompareText implements Difference.Cases<Void> {
+    private static final int WIDEST = 80;
+    private static final int MOST_REGIONS = 6;
+
+    private final Comparison comparison;
+    private final Colours colours;
+    private final Map<String, List<String>> sections = new LinkedHashMap<>();
+
+    private CompareText(Comparison comparison, Colours colours) {
+        this.comparison = comparison;
+        this.colours = colours;
+    }
+
+    /** The whole comparison: first whether both decide the same, then each difference where it belongs. */
+    public static List<String> lines(Comparison comparison, Colours colours) {
+        CompareText text = new CompareText(comparison, colours);
+        comparison.differences().forEach(difference -> difference.match(text));
+        List<String> lines = new ArrayList<>(text.head());
+        text.sections.forEach((heading, items) -> {
+            lines.add("");
+            lines.add(colours.strong(heading));
+            lines.addAll(items);
+        });
+        return lines;
+    }
+
+    /** What a difference says, under no heading: for a person whom it concerns. */
+    static List<String> lines(Comparison comparison, Difference difference) {
+        CompareText text = new CompareText(comparison, Colours.OFF);
+        difference.match(text);
+        return text.sections.values().stream().flatMap(List::stream).toList();
+    }
+
+    private List<String> head() {
+        Outline old = comparison.old().outline();
+        Outline changed = comparison.changed().outline();
+        String before = Shown.whole(old.name()) + ", version " + Shown.whole(old.version());
+        String now = (old.name().equals(changed.name()) ? "" : Shown.whole(changed.name()) + ", ")
+                + "version " + Shown.whole(changed.version());
+        List<String> lines = new ArrayList<>(Wrap.lines(before + ", and " + now + ":", WIDEST));
+        lines.addAll(Wrap.lines(verdict(), WIDEST));
+        return lines;
+    }
+
+    private String verdict() {
+        long deciding = comparison.differences().stream().filter(Difference::decides).count();
+        long others = comparison.differences().size() - deciding;
+        if (deciding > 0) {
+            return Count.of(deciding, "difference") + " in what is decided"
+                    + (others == 0 ? "" : ", " + others + " in words and prescriptions") + ".";
+        }
+        return "Both decide the same for every trainee, in every state, at every session"
+                + (others == 0 ? "; nothing differs." : "; " + Count.of(others, "difference")
+                        + " in words and prescriptions.");
+    }
+
+    @Override
+    public Void decided(Difference.Decided difference) {
+        List<String> regions = difference.regions().stream().map(ClauseText::all).distinct().toList();
+        String at = regions.stream().limit(MOST_REGIONS).collect(Collectors.joining("; or "))
+                + (regions.size() > MOST_REGIONS ? "; and at " + (regions.size() - MOST_REGIONS)
+                        + " more such regions" : "") + (difference.whole() ? "" : "; and more");
+        Where where = difference.where();
+        List<String> items = items(where(where));
+        add(items, "- ", at(where, at));
+        add(items, "  before: ", new OutcomeText(comparison.old().outline(), where.moment())
+                .of(difference.before()));
+        add(items, "  now:    ", new OutcomeText(comparison.changed().outline(), where.moment())
+                .of(difference.after()));
+        example(items, difference.witness());
+        return null;
+    }
+
+    private static String at(Where where, String at) {
+        return switch (where.moment()) {
+            case SESSION -> at.equals("any session") ? "at any session" : "at " + at;
+            case BREAK -> at.equals("any session") ? "after any break" : "at " + at;
+            case PLACEMENT -> at.equals("any session") ? "for anybody" : "for who has " + at;
+        };
+    }
+
+    private void example(List<String> items, Optional<Proof> proof) {
+        if (proof.isEmpty()) {
+            add(items, "  ", "No trainee was found for whom both come to something else, so it may make no"
+                    + " difference after all.");
+            return;
+        }
+        add(items, "  for example: ", WitnessText.of(proof.get().witness()) + counted(proof.get())
+                + ": " + comes(proof.get().before()) + " before, " + comes(proof.get().after()) + " now");
+    }
+
+    /** A row or window that is open in the example. */
+    private static String counted(Proof proof) {
+        int met = proof.stateAfter().stream().flatMap(state -> state.tallies().values().stream())
+                .mapToInt(tally -> tally.met()).max().orElse(0);
+        return met == 0 ? "" : ", after " + Count.of(met, "session") + " that counted";
+    }
+
+    private static String comes(Decision decision) {
+        return decision.kind().word() + decision.after().map(state -> " at " + ReplayText.place(state))
+                .orElse("");
+    }
+
+    @Override
+    public Void changed(Difference.Changed difference) {
+        List<String> items = items(heading(difference.part()));
+        String name = Shown.text(difference.name());
+        if (difference.before().isEmpty()) {
+            add(items, "- ", name + " is new: " + Shown.whole(difference.after().orElse("")));
+        } else if (difference.after().isEmpty()) {
+            add(items, "- ", name + " is gone: " + Shown.whole(difference.before().get()));
+        } else {
+            add(items, "- ", name);
+            add(items, "  before: ", Shown.whole(difference.before().get()));
+            add(items, "  now:    ", Shown.whole(difference.after().get()));
+        }
+        return null;
+    }
+
+    private static String heading(Part part) {
+        return switch (part) {
+            case STAGE -> "Stages that came or went";
+            case ORDER -> "The order of the stages";
+            case LADDER -> "Ladders";
+            case MEASURE -> "What is logged";
+            case NEEDED -> "What must be logged in a stage";
+            case FACT -> "What is known about a trainee";
+            case ASSESSMENT -> "What is assessed before the start";
+            case PRESCRIPTION -> "What to do in a stage";
+            case WORDS -> "Words for people";
+        };
+    }
+
+    @Override
+    public Void unsettled(Difference.Unsettled difference) {
+        add(items(where(difference.where())), "- ", "not compared: " + difference.why());
+        return null;
+    }
+
+    private String where(Where where) {
+        return switch (where.moment()) {
+            case SESSION -> "Stage " + Shown.text(where.stage().orElse("")) + rungs(where);
+            case BREAK -> "After a break";
+            case PLACEMENT -> "Where a new trainee starts";
+        };
+    }
+
+    private String rungs(Where where) {
+        Optional<Stage> stage = comparison.changed().outline().stages().stream()
+                .filter(each -> where.stage().equals(Optional.of(each.name()))).findFirst();
+        if (stage.filter(each -> each.ladder().equals(Ladder.SINGLE)).isPresent()) {
+            return "";
+        }
+        return where.rungs().size() == Rungs.values().length ? ", any rung"
+                : ", " + Listed.or(where.rungs().stream().map(CompareText::rung).toList());
+    }
+
+    private static String rung(Rungs rungs) {
+        return switch (rungs) {
+            case ONLY -> "the only rung";
+            case BOTTOM -> "the bottom rung";
+            case INNER -> "a rung between bottom and top";
+            case TOP -> "the top rung";
+        };
+    }
+
+    private List<String> items(String heading) {
+        return sections.computeIfAbsent(heading, unknown -> new ArrayList<>());
+    }
+
+    private static void add(List<String> items, String lead, String text) {
+        items.addAll(Wrap.after(lead, text, WIDEST));
+    }
+}
