@@ -19,7 +19,7 @@ import rungwright.text.MovedText;
         name = "compare",
         header = "Show exactly where two versions decide differently, and whom that moves.",
         description = {
-            "Names the readings at which the two versions decide differently, each with what happened before,",
+            "Names the readings at which the two versions decide differently, with what happened before,",
             "what happens now, and a trainee to whom it happens. Where they decide the same for every",
             "trainee, in every state, at every session, it says so, and that is proven.",
             ""

@@ -23,7 +23,8 @@ public sealed interface Crossing {
      * @param before where they stand, by the old version's names, and what they would do next
      * @param after where they come to stand, and what they do next
      * @param here what is decided otherwise in that place
-     * @param told what they were told last, where the old version now makes something else of the same history
+     * @param told what they were told last, where the old version now makes something else of the same
+     * history
      */
     record Lands(String name, State from, Event.NewVersion event, Landing landing, Foot before, Foot after,
             List<Difference> here, Optional<Told> told) implements Crossing {

@@ -101,7 +101,8 @@ public record Crossings(Comparison comparison, Renames meant, LocalDate day) {
             return new Crossing.NeedsCoach(name, state, why(from));
         }
         return new Crossing.Lands(name, from, event, landing.get(),
-                Foot.of(comparison.old(), state, date), Foot.of(comparison.changed(), after, date), here(after),
+                Foot.of(comparison.old(), state, date), Foot.of(comparison.changed(), after, date),
+                here(after),
                 fold.toldOtherwise());
     }
 

@@ -44,7 +44,7 @@ public final class MovedText {
         return all + (moved.isSame() ? "every one of them is told the same." : moved.movers().size()
                 + (moved.movers().size() == 1 ? " is" : " are") + " told something else, and "
                 + (moved.elsewhere() == 0 ? "none" : moved.elsewhere()) + " of them "
-                + (moved.elsewhere() == 1 ? "ends" : "end") + " elsewhere.");
+                + (moved.elsewhere() < 2 ? "ends" : "end") + " elsewhere.");
     }
 
     private static String row(String name, String day, String before, String now) {
