@@ -81,7 +81,9 @@ class CompareCommandTest {
     void theSameTwiceIsTheSame() throws IOException {
         String log = write("log.csv", LOG);
         assertEquals(0, shell.run("compare", old, old, "--log", log), shell::err);
-        assertTrue(shell.out().contains("Both decide the same for every trainee, in every state, at every session"), shell::out);
+        assertTrue(shell.out()
+                .contains("Both decide the same for every trainee, in every state, at every session"),
+                shell::out);
         assertTrue(shell.out().contains("every one of them is told the same"), shell::out);
     }
 
@@ -106,7 +108,8 @@ class CompareCommandTest {
 
     @Test
     void aSpecThatIsNotProvenIsNotCompared() throws IOException {
-        String hole = write("hole.yaml", SPEC.replaceFirst("hold: otherwise", "hold: { when: { hold: 0 s } }"));
+        String hole = write("hole.yaml", SPEC.replaceFirst("hold: otherwise",
+                "hold: { when: { hold: 0 s } }"));
         assertEquals(1, shell.run("compare", old, hole));
         assertEquals("", shell.out());
         assertTrue(shell.err().contains("[gap]"), shell::err);
@@ -114,7 +117,8 @@ class CompareCommandTest {
 
     @Test
     void aColumnThatOnlyOneVersionKnowsIsReadByThatOneAlone() throws IOException {
-        String more = write("more.yaml", SPEC.replace("  pain:", "  mood: { values: 1 to 5, if not logged: 3 }\n"
+        String more = write("more.yaml", SPEC.replace("  pain:",
+                "  mood: { values: 1 to 5, if not logged: 3 }\n"
                 + "  pain:").replace("hold: at least 30 s", "hold: at least 30 s, mood: at least 2"));
         String log = write("mood.csv", "trainee,date,hold,mood\nAda,2026-01-05,40,1\nBen,2026-01-05,40,4\n");
         assertEquals(1, shell.run("compare", old, more, "--log", log), shell::err);
