@@ -53,7 +53,21 @@ record Correcting(Fold fold, int corrects, Optional<Event> instead, LocalDate da
         Optional<Happening> other = session == 0 ? Optional.empty()
                 : Sessions.at(fold, event.date(), session).filter(each -> each.number() != corrects);
         return other.map(each -> "entry " + each.number() + " is session " + session + " of "
-                + event.date() + " already");
+                + event.date() + " already").or(() -> acrossAChange(event, entry));
+    }
+
+    /** Why it may not be: other events would be decided by this version, or fewer than are. */
+    private Optional<String> acrossAChange(Event event, Entry entry) {
+        int number = fold.entries().size() + 1;
+        Fold trial = fold.with(new Entry.Corrected(number, date, by, corrects, instead, Untold.ANY));
+        boolean isReinstated = fold.happening(corrects).isEmpty()
+                && Carrying.since(trial).filter(each -> each.entry().equals(entry)).isPresent();
+        if (isReinstated || trial.earlier().equals(fold.earlier())) {
+            return Optional.empty();
+        }
+        return Optional.of("on " + event.date() + " entry " + corrects + " would stand on the other side of"
+                + " a change of version; withdraw the entry that carried the trainee over, and carry them"
+                + " over again afterwards");
     }
 
     /** The entry that says already what this correction would say. */

@@ -40,7 +40,9 @@ record Draft(Optional<Entry> entry, Optional<Written> refusal) {
         for (Happening each : trial.happenings()) {
             if (each.decision().isRefused() && !wasRefused(before, each)) {
                 return refused("then entry " + each.number() + " of " + each.date() + " could not stand: "
-                        + each.decision().refusal().orElseThrow().message(), before);
+                        + each.decision().refusal().orElseThrow().message()
+                        + "; if all of it is true, withdraw"
+                        + " entry " + each.number() + " first and correct it back afterwards", before);
             }
         }
         Optional<State> state = trial.state();

@@ -25,9 +25,19 @@ public final class Fold {
     private final List<Entry> entries;
     private final List<Entry> earlier;
     private final List<Happening> happenings;
+    private final Optional<Told> lastTold;
+    private final boolean whole;
 
     private Fold(Program program, List<Entry> entries, List<Entry> earlier, List<Happening> happenings) {
+        this(program, entries, earlier, happenings, entries.isEmpty() ? Optional.empty()
+                : Optional.of(entries.get(entries.size() - 1).told()), true);
+    }
+
+    private Fold(Program program, List<Entry> entries, List<Entry> earlier, List<Happening> happenings,
+            Optional<Told> lastTold, boolean whole) {
         this.program = program;
+        this.lastTold = lastTold;
+        this.whole = whole;
         this.entries = List.copyOf(entries);
         this.earlier = List.copyOf(earlier);
         this.happenings = List.copyOf(happenings);
@@ -68,7 +78,7 @@ public final class Fold {
         }
         return new Fold(program, entries.stream().filter(each -> !each.date().isAfter(day)).toList(),
                 earlier.stream().filter(each -> !each.date().isAfter(day)).toList(),
-                happenings.stream().filter(each -> !each.date().isAfter(day)).toList());
+                happenings.stream().filter(each -> !each.date().isAfter(day)).toList(), lastTold, false);
     }
 
     private static Optional<Happening> last(List<Happening> happenings) {
@@ -165,19 +175,16 @@ public final class Fold {
 
     /**
      * What the trainee was told last, where this program now makes something else of the same history: told
-     * by version 3 to stand at {@code assisted dip / 40 kg}, and now elsewhere.
+     * by version 3 to stand at {@code assisted dip / 40 kg}, and now elsewhere. Nothing at the end of an
+     * earlier day: they may have been told of a later one.
      */
     public Optional<Told> toldOtherwise() {
-        return lastTold().filter(told -> state().filter(told::agrees).isEmpty());
+        return lastTold.filter(told -> whole && state().filter(told::agrees).isEmpty());
     }
 
     /** The program of which the last entry was decided, where it has another name than this one. */
     public Optional<ProgramId> otherProgram() {
-        return lastTold().map(Told::program).filter(id -> !id.name().equals(program.outline().name()));
-    }
-
-    private Optional<Told> lastTold() {
-        return entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1).told());
+        return lastTold.map(Told::program).filter(id -> !id.name().equals(program.outline().name()));
     }
 
     /** The same entries, come to the same. */

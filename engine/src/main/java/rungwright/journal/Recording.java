@@ -1,13 +1,14 @@
 package rungwright.journal;
 
-import java.time.LocalDate;
 import java.util.Optional;
+import java.util.stream.Stream;
+import rungwright.finding.Shown;
 import rungwright.step.Event;
 
 /** Makes the entry for something that happened. */
 record Recording(Fold fold, Event event, Note note) {
     Draft entry() {
-        Optional<Draft> known = known();
+        Optional<Draft> known = withItsId().or(this::inItsPlace);
         if (known.isPresent()) {
             return known.get();
         }
@@ -24,16 +25,41 @@ record Recording(Fold fold, Event event, Note note) {
         return event instanceof Event.Session ? note.session().orElse(1) : 0;
     }
 
+    /** What to say where an entry has its id already. An entry that was corrected since keeps the first. */
+    private Optional<Draft> withItsId() {
+        return event.id().flatMap(id -> fold.entries().stream().filter(each -> hasId(each, id)).findFirst())
+                .map(there -> isSame(there) ? Draft.already(there.number(), fold)
+                        : Draft.refused("its id " + Shown.quoted(event.id().get()) + " is that of entry "
+                                + there.number() + " already, which says something else; correct entry "
+                                + there.number() + ", or give this one an id of its own", fold));
+    }
+
+    private boolean hasId(Entry there, String id) {
+        return words(there).anyMatch(each -> each.id().filter(id::equals).isPresent());
+    }
+
+    private boolean isSame(Entry there) {
+        return words(there).anyMatch(event::equals);
+    }
+
+    /** What an entry said at first, and what is true of it now. */
+    private Stream<Event> words(Entry there) {
+        return Stream.concat(there.match(new FirstEvent()).stream(),
+                fold.happening(there.number()).map(Happening::event).stream());
+    }
+
     /** What to say where the same, or something else in its place, is recorded already. */
-    private Optional<Draft> known() {
+    private Optional<Draft> inItsPlace() {
         Optional<Happening> there = event instanceof Event.Session
-                ? Sessions.at(fold, event.date(), session()) : fold.latest().filter(this::isSame);
+                ? Sessions.at(fold, event.date(), session())
+                : Stream.concat(fold.latest().stream(), fold.happenings().stream().limit(1))
+                        .filter(this::isSame).findFirst();
         return there.map(each -> isSame(each) ? Draft.already(each.number(), fold)
                 : Draft.refused(otherContent(each), fold));
     }
 
     private boolean isSame(Happening there) {
-        return there.event().equals(event);
+        return Sessions.withoutId(there.event()).equals(Sessions.withoutId(event));
     }
 
     private String otherContent(Happening there) {
@@ -44,11 +70,11 @@ record Recording(Fold fold, Event event, Note note) {
 
     /** Why it may not come where its day puts it. */
     private Optional<String> outOfOrder() {
-        Optional<LocalDate> latest = fold.latestDay().filter(event.date()::isBefore);
+        Optional<Happening> latest = fold.latest().filter(last -> event.date().isBefore(last.date()));
         if (latest.isPresent() && !note.late()) {
-            return Optional.of(event.date() + " is before " + latest.get()
-                    + ", the day of the latest entry; if"
-                    + " it was forgotten, record it as late");
+            return Optional.of(event.date() + " is before " + latest.get().date() + ", the day of entry "
+                    + latest.get().number() + "; if it was forgotten, record it as late, and if the day of"
+                    + " entry " + latest.get().number() + " is wrong, correct that");
         }
         return Carrying.since(fold).filter(carried -> event.date().isBefore(carried.date()))
                 .map(carried -> event.date() + " is before " + carried.date() + ", when entry "

@@ -2,6 +2,7 @@ package rungwright.journal;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import rungwright.step.Event;
 
 /** The sessions of one day. */
 final class Sessions {
@@ -23,5 +24,11 @@ final class Sessions {
     /** Which session of its day an entry is; 0 for one that is none. */
     static int number(Entry entry) {
         return entry instanceof Entry.Recorded recorded ? recorded.session() : 0;
+    }
+
+    /** A session as its day and number tell it from others already; any other event as it is. */
+    static Event withoutId(Event event) {
+        return event instanceof Event.Session its
+                ? Event.Session.of(its.date(), its.readings(), its.sets()) : event;
     }
 }
