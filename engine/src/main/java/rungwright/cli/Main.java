@@ -91,6 +91,7 @@ public final class Main implements Callable<Integer> {
         return new CommandLine(main)
                 .addSubcommand(new CheckCommand(console))
                 .addSubcommand(new ShowCommand(console))
+                .addSubcommand(new DrawCommand(console))
                 .addSubcommand(new StepCommand(console))
                 .addSubcommand(new ReplayCommand(console))
                 .addSubcommand(new TestCommand(console))

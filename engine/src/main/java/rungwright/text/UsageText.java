@@ -121,6 +121,27 @@ public final class UsageText {
                 + (traced ? "" : " (--trace shows where it happened)");
     }
 
+    /** That a way through a program is drawn in one form alone. */
+    public static String pathOnlyInSvg() {
+        return "`--path` draws on a picture in svg; leave out `--format`";
+    }
+
+    /** That there is no stage to draw. */
+    public static String nothingToDraw(String file) {
+        return Shown.text(file) + ": there is no stage to draw; put the findings right first";
+    }
+
+    /** That nothing can be drawn as a way. */
+    public static String noPath(String name) {
+        return Shown.quoted(name) + " is neither a journal's file nor the code of a finding of this spec that"
+                + " has a trainee to show";
+    }
+
+    /** That a picture goes over what Mermaid draws. */
+    public static String tooLargeForMermaid() {
+        return "the program is larger than Mermaid draws (50,000 characters, 500 edges); use svg or dot";
+    }
+
     private static String didYouMean(Optional<String> meant) {
         return meant.map(word -> "; did you mean `" + word + "`?").orElse("");
     }

@@ -1,0 +1,64 @@
+package rungwright.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungwright.finding.Shown;
+import rungwright.program.Outline;
+
+/** A program as a graph in the DOT language, for layout programs; every id and label stands in quotes. */
+public final class DotPicture {
+    private DotPicture() {
+    }
+
+    /** The graph. */
+    public static String of(Outline outline) {
+        Sketch sketch = Sketch.of(outline);
+        List<String> lines = new ArrayList<>(List.of("digraph " + quoted(sketch.title()) + " {",
+                "    node [shape=box, fontname=\"sans-serif\"];", "    edge [fontname=\"sans-serif\"];",
+                "    \"start\" [shape=oval, label=\"Start\"];"));
+        for (StageBox stage : sketch.stages()) {
+            String rungs = stage.rungs().isEmpty() ? "" : "\n" + String.join(" | ", stage.rungs());
+            lines.add("    " + node(sketch, stage.number()) + " [label="
+                    + quoted("Stage " + (stage.number() + 1) + ": " + stage.name() + rungs) + "];");
+        }
+        lines.add("    \"goal\" [peripheries=2, label=" + quoted("Goal: " + sketch.goal()) + "];");
+        if (sketch.links().stream().anyMatch(link -> link.from() == Sketch.ANYWHERE)) {
+            lines.add("    \"anywhere\" [shape=hexagon, label=\"In every stage\"];");
+        }
+        if (!sketch.hasPlacement()) {
+            lines.add("    \"start\" -> " + node(sketch, 0) + ";");
+        }
+        for (Link link : sketch.links()) {
+            lines.add("    " + node(sketch, link.from()) + " -> " + node(sketch, link.to()) + " [style="
+                    + style(link.kind()) + ", label=" + quoted(link.kind().word() + ": " + link.words())
+                    + "];");
+        }
+        lines.add("}");
+        return String.join("\n", lines) + "\n";
+    }
+
+    private static String node(Sketch sketch, int part) {
+        if (part == Sketch.START || part == Sketch.ANYWHERE) {
+            return part == Sketch.START ? "\"start\"" : "\"anywhere\"";
+        }
+        return part == sketch.goalNumber() ? "\"goal\"" : "\"stage " + (part + 1) + "\"";
+    }
+
+    private static String style(Link.Kind kind) {
+        return switch (kind) {
+            case ADVANCE -> "bold";
+            case PLACE -> "solid";
+            case FALL_BACK -> "dashed";
+            case BREAK, CLEARED -> "dotted";
+        };
+    }
+
+    /**
+     * In quotes; a line break of ours stays one, a backslash and a quote of the coach's stand as they are.
+     */
+    private static String quoted(String words) {
+        List<String> lines = words.lines().map(Shown::whole)
+                .map(line -> line.replace("\\", "\\\\").replace("\"", "\\\"")).toList();
+        return "\"" + String.join("\\n", lines) + "\"";
+    }
+}

@@ -1,0 +1,59 @@
+package rungwright.page;
+
+import java.util.ArrayList;
+import java.util.List;
+import rungwright.program.Facts;
+import rungwright.program.Ladder;
+import rungwright.program.Rung;
+import rungwright.text.RuleWords;
+
+/** The rungs of a ladder as cells of a picture, easiest first; of a long one, its ends. */
+final class RungCells implements Ladder.Cases<List<String>> {
+    private static final int MOST = 7;
+    private static final int SHOWN_AT_AN_END = 3;
+    private static final String MORE = "…";
+
+    static List<String> of(Ladder ladder) {
+        return ladder.equals(Ladder.SINGLE) ? List.of() : ladder.match(new RungCells());
+    }
+
+    @Override
+    public List<String> named(Ladder.Named ladder) {
+        return shortened(ladder.rungs(Facts.NONE).stream().map(Rung::name).toList());
+    }
+
+    @Override
+    public List<String> amounts(Ladder.Amounts ladder) {
+        return shortened(ladder.rungs(Facts.NONE).stream().map(Rung::name).toList());
+    }
+
+    @Override
+    public List<String> run(Ladder.Run ladder) {
+        return List.of(RuleWords.rungs(ladder));
+    }
+
+    @Override
+    public List<String> eachOf(Ladder.EachOf ladder) {
+        List<String> cells = new ArrayList<>();
+        if (ladder.together()) {
+            cells.add("all " + ladder.list().name());
+            cells.add(MORE);
+            cells.add("two of them");
+        }
+        cells.add("most help");
+        cells.add(MORE);
+        cells.add("least help");
+        ladder.then().ifPresent(cells::add);
+        return cells;
+    }
+
+    private static List<String> shortened(List<String> names) {
+        if (names.size() <= MOST) {
+            return names;
+        }
+        List<String> ends = new ArrayList<>(names.subList(0, SHOWN_AT_AN_END));
+        ends.add(MORE);
+        ends.addAll(names.subList(names.size() - SHOWN_AT_AN_END, names.size()));
+        return ends;
+    }
+}

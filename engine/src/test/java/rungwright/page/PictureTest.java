@@ -1,0 +1,116 @@
+package rungwright.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.junit.jupiter.api.Test;
+import org.xml.sax.SAXException;
+import rungwright.program.Checked;
+import rungwright.program.Outline;
+
+/** Pictures of programs: whole documents, in which every name stays text. */
+class PictureTest {
+    private static final String HOSTILE = "</text><script>alert(1)</script> \"q\" & 'x'";
+
+    @Test
+    void everyExampleIsAPictureWithAllItsStages() throws Exception {
+        try (Stream<Path> folders = Files.list(Path.of("../spec-examples"))) {
+            for (Path folder : folders.filter(Files::isDirectory).toList()) {
+                Outline outline = outline(Files.readString(folder.resolve("program.yaml")));
+                String svg = SvgPicture.of(outline, Optional.empty());
+                assertIsXml(svg);
+                outline.stages().forEach(stage -> assertTrue(svg.contains("Stage " + (stage.number() + 1)
+                        + ": " + Markup.text(stage.name()).split(" ")[0])));
+                assertFalse(svg.replace("http://www.w3.org/2000/svg", "").contains("http"), folder::toString);
+            }
+        }
+    }
+
+    @Test
+    void aNameFullOfMarkupStaysText() throws Exception {
+        Outline outline = outline(twoStages(HOSTILE.replace("'", "''"), "last"));
+        String svg = SvgPicture.of(outline, Optional.of(new Trail(HOSTILE,
+                List.of(new Trail.Step(0, HOSTILE), new Trail.Step(1, "session 2")))));
+        assertIsXml(svg);
+        assertFalse(svg.contains("<script"));
+        String mermaid = MermaidPicture.of(outline).orElseThrow();
+        assertFalse(mermaid.contains("<script"));
+        assertTrue(mermaid.contains("#60;script#62;"));
+        assertTrue(DotPicture.of(outline).contains("<script>alert(1)</script> \\\"q\\\" & 'x'"));
+    }
+
+    @Test
+    void mermaidKeepsWithinItsLimitsAndSaysSoWhereItCannot() throws IOException {
+        String many = MermaidPicture.of(outline(stages(200))).orElseThrow();
+        assertTrue(many.length() <= MermaidPicture.MOST_CHARACTERS);
+        assertEquals(Optional.empty(), MermaidPicture.of(outline(stages(600))));
+    }
+
+    @Test
+    void linesBesideEachOtherNeverShareALaneWhereTheyMeet() {
+        List<Lanes.Run> runs = IntStream.range(0, 40)
+                .mapToObj(number -> new Lanes.Run(number, number * 7 % 40, number * 13 % 40)).toList();
+        Lanes lanes = Lanes.of(runs);
+        for (Lanes.Run one : runs) {
+            for (Lanes.Run other : runs) {
+                boolean meet = Math.max(one.from(), one.to()) >= Math.min(other.from(), other.to())
+                        && Math.max(other.from(), other.to()) >= Math.min(one.from(), one.to());
+                boolean same = lanes.of(one.number()) == lanes.of(other.number());
+                assertFalse(one.number() != other.number() && meet && same, one + " and " + other);
+            }
+        }
+    }
+
+    private static String stages(int number) {
+        StringBuilder spec = new StringBuilder(twoStages("first one", "last"));
+        for (int stage = 0; stage < number; stage++) {
+            spec.append("  stage number ").append(stage)
+                    .append(":\n    advance: { when: { reps: at least 8 } }\n    hold: otherwise\n");
+        }
+        return spec.toString();
+    }
+
+    private static String twoStages(String first, String second) {
+        return """
+                program: Try
+                version: 1
+                goal: One
+                cautions: [Ask first]
+                measures: { reps: { values: 0 to 30 } }
+                stages:
+                  '%s':
+                    advance: { when: { reps: at least 8 } }
+                    hold: otherwise
+                  %s:
+                    advance: { when: { reps: at least 8 } }
+                    fall back: { when: { reps: under 3 }, to: start }
+                    hold: otherwise
+                """.formatted(first, second);
+    }
+
+    private static Outline outline(String spec) {
+        return Checked.read(spec).outline().orElseThrow();
+    }
+
+    private static void assertIsXml(String svg) throws ParserConfigurationException, IOException {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        try {
+            factory.newDocumentBuilder().parse(new ByteArrayInputStream(svg.getBytes(
+                    StandardCharsets.UTF_8)));
+        } catch (SAXException e) {
+            throw new AssertionError(svg, e);
+        }
+    }
+}
