@@ -14,14 +14,14 @@ import rungwright.journal.Today;
  *
  * <pre>
  * Due today: 1
- *   Alva                  assisted dip, rung 40 kg                   3 sessions here     2 days away
+ *   Alva                  assisted dip, rung 40 kg              3 sessions here    2 days away
  *                         Band-assisted dip: 3 sets of 4 to 8 reps
  * </pre>
  */
 public final class SheetText implements SheetRow.Cases<Void> {
     private static final int WIDEST = 96;
     private static final int NAME = 22;
-    private static final int PLACE = 40;
+    private static final int PLACE = 38;
     private static final int HERE = 17;
     private static final String INDENT = "  ";
 
@@ -79,7 +79,13 @@ public final class SheetText implements SheetRow.Cases<Void> {
         String sessions = here ? Count.of(today.sessionsHere(), "session") + " here" : "";
         String away = SheetWords.away(today) + (today.daysAway().filter(days -> days > 0).isPresent()
                 ? " away" : "");
-        row(row.name(), padded(place, PLACE) + padded(sessions, HERE) + INDENT + away);
+        String columns = padded(place, PLACE) + padded(sessions, HERE) + INDENT + away;
+        if (NAME + Width.of(INDENT + columns) <= WIDEST) {
+            row(row.name(), columns);
+        } else {
+            row(row.name(), "");
+            under(place + ", " + sessions + ", " + away);
+        }
         if (!SheetWords.task(today).isEmpty()) {
             under(SheetWords.task(today));
         }
