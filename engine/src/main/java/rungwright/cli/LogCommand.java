@@ -12,7 +12,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import rungwright.journal.BusyException;
 import rungwright.journal.DamagedException;
+import rungwright.journal.OvertakenException;
 import rungwright.journal.Written;
 import rungwright.json.LogJson;
 import rungwright.text.Colours;
@@ -111,13 +113,21 @@ final class LogCommand implements Callable<Integer> {
         if (trainee.isDamaged()) {
             return damaged(trainee);
         }
-        LogWords asked = options.words(what.orElseThrow(), words.subList(1, words.size()));
-        return send(trainee, LogReader.read(asked, trainee.fold(), console.today()), colours);
+        if (what.isPresent()) {
+            LogWords asked = options.words(what.get(), words.subList(1, words.size()));
+            return send(trainee, LogReader.read(asked, trainee.fold(), console.today()), colours);
+        }
+        Optional<LogRequest> request = new Dialogue(trainee, options, colours, console).request();
+        return request.isPresent() ? send(trainee, request.get(), colours) : Exit.TROUBLE;
     }
 
+    /** What to record, where that is said; somebody at a terminal can be asked instead. */
     private Optional<What> what() {
         if (words.isEmpty()) {
-            throw new ParameterException(command.commandLine(), UsageText.whatToLog());
+            if (form == Form.JSON || !console.canAsk()) {
+                throw new ParameterException(command.commandLine(), UsageText.whatToLog());
+            }
+            return Optional.empty();
         }
         Optional<What> what = What.read(words.get(0));
         if (what.isEmpty()) {
@@ -131,19 +141,22 @@ final class LogCommand implements Callable<Integer> {
             LogText.mistakes(request.mistakes(), trainee.naming()).forEach(console.err()::println);
             return Exit.USAGE;
         }
+        Written written;
         try {
-            Written written = request.send(trainee.journal());
-            if (form == Form.JSON) {
-                LogJson.write(console.out(), trainee.naming().trainee(), written, trainee.notices());
-            } else {
-                LogText.lines(written, request, trainee.naming(), console.today(), colours)
-                        .forEach(console.out()::println);
-            }
-            return written instanceof Written.Refused ? Exit.TROUBLE : Exit.FINE;
-        } catch (DamagedException e) {
-            console.err().println(e.getMessage());
+            written = request.send(trainee.journal());
+        } catch (DamagedException | BusyException | OvertakenException e) {
+            console.err().println(LogText.notRecorded(e.getMessage()));
             return Exit.TROUBLE;
+        } catch (IOException e) {
+            throw new CannotReadException(LogText.notRecorded(e.getMessage()));
         }
+        if (form == Form.JSON) {
+            LogJson.write(console.out(), trainee.naming().trainee(), written, trainee.notices());
+        } else {
+            LogText.lines(written, request, trainee.naming(), console.today(), colours)
+                    .forEach(console.out()::println);
+        }
+        return written instanceof Written.Refused ? Exit.TROUBLE : Exit.FINE;
     }
 
     private int damaged(OneTrainee trainee) throws IOException {

@@ -39,6 +39,30 @@ final class LogOptions {
         return new LogWords(what, rest, date, by, why, session, late, withdraw);
     }
 
+    /** What goes with the enrolment of somebody who was asked. */
+    LogWords enrolment() {
+        return words(What.ENROL, List.of());
+    }
+
+    /** What goes with a session that somebody was asked about. */
+    LogWords session(int number) {
+        return words(What.SESSION, List.of()).ofDay(number);
+    }
+
+    /** The day it is about. */
+    LocalDate day(LocalDate today) {
+        return date.orElse(today);
+    }
+
+    /** Which session of its day it is, where that is said. */
+    Optional<Integer> session() {
+        return session;
+    }
+
+    boolean isLate() {
+        return late;
+    }
+
     /** Reads the number of a session. */
     static final class Number implements ITypeConverter<Integer> {
         @Override

@@ -30,6 +30,10 @@ import rungwright.text.UsageText;
             "  rungwright show program.yaml             the program in plain words, to be read aloud",
             "  rungwright replay program.yaml log.csv   what it decides of every session in a log",
             "  rungwright test program.yaml cases.yaml  whether it does what its cases expect",
+            "  rungwright log program.yaml alva.jsonl    record a start or a session: asks on a terminal",
+            "  rungwright next program.yaml alva.jsonl   what a trainee does today, and why",
+            "  rungwright history program.yaml alva.jsonl",
+            "                                           what became of a trainee so far",
             "  rungwright step program.yaml --state state.json --event event.json",
             "                                           one decision, for scripts and other languages",
             "",
@@ -99,6 +103,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new NextCommand(console))
                 .addSubcommand(new SheetCommand(console))
                 .addSubcommand(new CompareCommand(console))
+                .addSubcommand(new HistoryCommand(console))
                 .setOut(writer(console.out()))
                 .setErr(writer(console.err()))
                 .setExpandAtFiles(false)

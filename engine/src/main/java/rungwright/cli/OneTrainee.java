@@ -29,7 +29,7 @@ record OneTrainee(Naming naming, Program program, Journal journal, Contents cont
      * @param mayBeNew whether the journal need not be there yet
      */
     static Optional<OneTrainee> open(Naming naming, boolean mayBeNew, ProofSize size, Colours colours,
-            Console console) throws IOException {
+            Console console) {
         Path path = path(naming, mayBeNew);
         Examined examined = Examined.of(naming.spec(), new Input(naming.spec(), console).bytes(),
                 size.boxes());
@@ -39,12 +39,20 @@ record OneTrainee(Naming naming, Program program, Journal journal, Contents cont
         }
         Program program = examined.checked().program().get();
         Journal journal = Journal.of(program, FileStore.at(path, JournalJson.FORM));
-        Contents contents = journal.contents();
+        Contents contents = contents(journal);
         Fold fold = Fold.of(program, contents.entries());
         fold.otherProgram().ifPresent(other -> {
             throw new CannotReadException(NoticeText.otherProgram(other, fold, naming));
         });
         return Optional.of(new OneTrainee(naming, program, journal, contents, fold));
+    }
+
+    private static Contents contents(Journal journal) {
+        try {
+            return journal.contents();
+        } catch (IOException e) {
+            throw new CannotReadException(e.getMessage());
+        }
     }
 
     private static Path path(Naming naming, boolean mayBeNew) {

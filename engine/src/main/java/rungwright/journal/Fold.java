@@ -124,6 +124,11 @@ public final class Fold {
         return happenings.stream().filter(each -> each.number() == number).findFirst();
     }
 
+    /** The number that the next session of a day has; 1 for the first. */
+    public int nextSession(LocalDate day) {
+        return Sessions.next(this, day);
+    }
+
     /** What an entry said when it was recorded; nothing for a correction, or where there is no such entry. */
     public Optional<Event> firstSaid(int number) {
         return number < 1 || number > entries.size() ? Optional.empty()

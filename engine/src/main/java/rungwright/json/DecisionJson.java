@@ -62,11 +62,15 @@ public final class DecisionJson {
 
     /** Writes what a day holds as fields of other JSON. */
     static void ahead(JsonGenerator json, Ahead ahead) throws IOException {
-        DecisionJson part = new DecisionJson(json);
         if (ahead.breakMove().isPresent()) {
-            part.breakMove(ahead.breakMove().get());
+            breakMove(json, ahead.breakMove().get());
         }
-        part.next(Optional.of(ahead.next()));
+        new DecisionJson(json).next(Optional.of(ahead.next()));
+    }
+
+    /** Writes a move after an absence as a field of other JSON. */
+    static void breakMove(JsonGenerator json, BreakMove move) throws IOException {
+        new DecisionJson(json).breakMove(move);
     }
 
     private void write(Decision decision) throws IOException {

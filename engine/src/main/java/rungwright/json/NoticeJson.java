@@ -60,6 +60,15 @@ final class NoticeJson {
         }
     }
 
+    /** What was told: the version, the decision and the place. */
+    static void told(JsonGenerator json, Told told) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("version", told.program().version());
+        json.writeStringField("decision", told.kind().word());
+        place(json, "at", told.at(), told.status());
+        json.writeEndObject();
+    }
+
     private static void place(JsonGenerator json, String name, Standing at, Status status)
             throws IOException {
         json.writeObjectFieldStart(name);

@@ -55,6 +55,9 @@ public final class ReplayJson implements ReplayListener, AutoCloseable {
     private void write(Traced traced) throws IOException {
         Decision decision = traced.decision();
         begin(traced, decision.kind());
+        if (traced.isOverride()) {
+            json.writeBooleanField("by the coach", true);
+        }
         at(traced.judgedAt());
         after(decision.after());
         rule(decision.rule());
@@ -110,6 +113,7 @@ public final class ReplayJson implements ReplayListener, AutoCloseable {
                 json.writeNumberField(entry.getKey().word(), entry.getValue());
             }
             json.writeEndObject();
+            json.writeNumberField("moved by the coach", summary.overrides());
             json.writeNumberField("refused", summary.refused());
             json.writeNumberField("unreadable", summary.unreadable());
             json.writeNumberField("disagreements", summary.disagreements());

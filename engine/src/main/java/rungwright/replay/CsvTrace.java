@@ -12,6 +12,7 @@ import rungwright.finding.Shown;
 import rungwright.program.Standing;
 import rungwright.step.BreakMove;
 import rungwright.step.Decision;
+import rungwright.step.Event;
 import rungwright.step.Kind;
 import rungwright.step.Reason;
 import rungwright.step.Refusal;
@@ -54,6 +55,9 @@ public final class CsvTrace implements ReplayListener, AutoCloseable {
         afterwards(row, decision.after().map(State::at).filter(at -> !goal), goal);
         row.add(decision.after().map(state -> state.status().word()).orElse(""));
         rule(row, decision.rule(), decision.reasons());
+        if (traced.event() instanceof Event.Move move && traced.isOverride()) {
+            row.set(HEADER.indexOf("why"), Shown.whole("moved by the coach: " + move.reason()));
+        }
         row.add(decision.refusal().map(Refusal::message).orElse(""));
         row.add(traced.expected().map(what -> Shown.whole(what.show())).orElse(""));
         row.add(traced.agrees().map(agrees -> agrees ? "yes" : "no").orElse(""));

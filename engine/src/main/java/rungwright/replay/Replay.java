@@ -32,6 +32,7 @@ public final class Replay implements LogLine.Cases<Void> {
     private final List<Traced> inOrder = new ArrayList<>();
     private final Map<Kind, Long> decisions = new EnumMap<>(Kind.class);
     private long sessions;
+    private long overrides;
     private long unreadable;
     private long refused;
     private long disagreements;
@@ -53,7 +54,8 @@ public final class Replay implements LogLine.Cases<Void> {
 
     /** What it has come to so far. */
     public Summary summary() {
-        return new Summary(states.size(), sessions, decisions, unreadable, refused, disagreements, inOrder);
+        return new Summary(states.size(), sessions, decisions, overrides, unreadable, refused, disagreements,
+                inOrder);
     }
 
     /** The state of a trainee who is enrolled. */
@@ -92,7 +94,11 @@ public final class Replay implements LogLine.Cases<Void> {
 
     private void take(Traced traced) {
         Decision decision = traced.decision();
-        decisions.merge(decision.kind(), 1L, Long::sum);
+        if (traced.isOverride()) {
+            overrides++;
+        } else {
+            decisions.merge(decision.kind(), 1L, Long::sum);
+        }
         decision.outcome().breakMove().ifPresent(move -> decisions.merge(Kind.BREAK, 1L, Long::sum));
         if (!decision.isRefused()) {
             states.put(traced.trainee(), decision.after());

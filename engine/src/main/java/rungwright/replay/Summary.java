@@ -11,13 +11,16 @@ import rungwright.step.Kind;
  *
  * @param trainees how many there are in the log
  * @param sessions how many sessions were accepted
- * @param decisions how many there were of each kind, refusals and moves after a break included
+ * @param decisions how many there were of each kind, refusals and moves after a break included, the
+ *     coach's own moves not
+ * @param overrides how often the coach moved somebody
  * @param unreadable how many places of the log could not be read
  * @param refused how many events were refused without being expected to be
  * @param disagreements how many decisions the log expected otherwise
  * @param first the first disagreement of each trainee, in the order of the log
  */
-public record Summary(long trainees, long sessions, Map<Kind, Long> decisions, long unreadable, long refused,
+public record Summary(long trainees, long sessions, Map<Kind, Long> decisions, long overrides,
+        long unreadable, long refused,
         long disagreements, List<Traced> first) {
     /** Copies the collections. */
     public Summary {

@@ -23,6 +23,11 @@ public record Traced(long line, String trainee, Event event, Decision decision, 
         return decision.breakMove().flatMap(BreakMove::to).or(() -> decision.before().map(State::at));
     }
 
+    /** Whether the coach moved the trainee by their own judgement, which is no decision of the program. */
+    public boolean isOverride() {
+        return event instanceof Event.Move && !decision.isRefused();
+    }
+
     /** Whether the decision is what the log expects; nothing where it expects nothing. */
     public Optional<Boolean> agrees() {
         return expected.map(what -> what.agreesWith(decision));

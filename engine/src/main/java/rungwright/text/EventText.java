@@ -3,7 +3,7 @@ package rungwright.text;
 import rungwright.finding.Shown;
 import rungwright.step.Event;
 
-/** What happened besides a session, in words: {@code by the coach: new bands}; empty for a session. */
+/** What happened besides a session, in words: {@code moved by the coach: new bands}; empty for a session. */
 final class EventText implements Event.Cases<String> {
     private static final EventText WORDS = new EventText();
 
@@ -36,7 +36,7 @@ final class EventText implements Event.Cases<String> {
 
     @Override
     public String move(Event.Move event) {
-        return "by the coach: " + Shown.text(event.reason());
+        return "moved by the coach: " + Shown.text(event.reason());
     }
 
     @Override

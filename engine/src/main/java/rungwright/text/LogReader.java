@@ -49,7 +49,7 @@ public final class LogReader {
     }
 
     private LogRequest add(Event event) {
-        return LogRequest.of(event, journal -> journal.record(event, words.note()));
+        return LogRequest.of(event, words);
     }
 
     private LogRequest wrong() {

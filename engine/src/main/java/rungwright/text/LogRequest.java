@@ -19,6 +19,11 @@ public record LogRequest(Optional<Event> event, Optional<Sending> sending, List<
         mistakes = List.copyOf(mistakes);
     }
 
+    /** To record an event, with what these words say of it. */
+    public static LogRequest of(Event event, LogWords words) {
+        return of(event, journal -> journal.record(event, words.note()));
+    }
+
     static LogRequest of(Event event, Sending sending) {
         return new LogRequest(Optional.of(event), Optional.of(sending), List.of());
     }

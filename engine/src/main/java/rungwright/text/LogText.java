@@ -50,6 +50,11 @@ public final class LogText implements Written.Cases<Void> {
         return paper.lines();
     }
 
+    /** That nothing is recorded, for a reason outside the program. */
+    public static String notRecorded(String reason) {
+        return "not recorded: " + Shown.whole(reason);
+    }
+
     @Override
     public Void done(Written.Done written) {
         written.entry().match(new Kinds(written));

@@ -24,11 +24,6 @@ public record LogWords(What what, List<String> rest, Optional<LocalDate> date, O
         rest = List.copyOf(rest);
     }
 
-    /** The same with other words behind the first, as when somebody was asked for them. */
-    public LogWords with(List<String> words) {
-        return new LogWords(what, words, date, by, why, session, late, withdraw);
-    }
-
     /** The same about that session of its day. */
     public LogWords ofDay(int number) {
         return new LogWords(what, rest, date, by, why, Optional.of(number), late, withdraw);

@@ -58,6 +58,9 @@ public final class ReplayText {
         List<String> lines = new ArrayList<>();
         lines.add(Count.of(summary.trainees(), "trainee") + ", " + Count.of(summary.sessions(), "session")
                 + ": " + kinds(summary.decisions()));
+        if (summary.overrides() > 0) {
+            lines.add("moved by the coach, and not counted among these: " + summary.overrides());
+        }
         lines.add(Count.of(summary.refused(), "event") + " refused, " + Count.of(summary.unreadable(),
                 "place")
                 + " of the log unreadable, " + Count.of(summary.disagreements(), "disagreement"));

@@ -47,7 +47,7 @@ class ReplayCommandTest {
              at least 30 s
               2026-01-07  advance    toes                            Half a minute: hold 40 s
                           but line 4 of the log expects hold at knees
-              2026-01-09  moved      knees                           by the coach: sore wrist
+              2026-01-09  moved      knees                           moved by the coach: sore wrist
             Ben
               2026-01-05  placed     knees
               2026-01-05  advance    toes                            Half a minute: hold 31 s
@@ -55,7 +55,8 @@ class ReplayCommandTest {
               2026-01-12  refused    toes (stopped)                  the trainee was stopped by `Pain`;\
              sessions go on after the event `clearance`
 
-            2 trainees, 4 sessions: 2 placed, 2 advance, 1 hold, 1 stop, 1 moved, 1 refused
+            2 trainees, 4 sessions: 2 placed, 2 advance, 1 hold, 1 stop, 1 refused
+            moved by the coach, and not counted among these: 1
             1 event refused, no places of the log unreadable, 1 disagreement
             first disagreement of Ada, line 4, 2026-01-07
               the log expects: hold at knees

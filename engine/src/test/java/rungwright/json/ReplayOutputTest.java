@@ -77,7 +77,8 @@ class ReplayOutputTest {
         assertEquals(json("{'line':5,'trainee':'J\\\"\\u202eo',"
                 + "'unreadable':'`2026-01-32` is no date like 2026-03-02'}"), lines.get(5));
         assertEquals(json("{'summary':{'form':1,'trainees':1,'sessions':2,'decisions':{'placed':1,"
-                + "'advance':1,'hold':1,'break':1,'refused':1},'refused':1,'unreadable':1,"
+                + "'advance':1,'hold':1,'break':1,'refused':1},'moved by the coach':0,"
+                + "'refused':1,'unreadable':1,"
                 + "'disagreements':1,'first disagreements':[" + advance + "]}}"), lines.get(6));
     }
 

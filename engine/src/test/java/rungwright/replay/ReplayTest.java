@@ -103,8 +103,9 @@ class ReplayTest {
         assertEquals(2, summary.trainees());
         assertEquals(8, summary.sessions());
         assertEquals(Map.of(Kind.PLACED, 2L, Kind.ADVANCE, 2L, Kind.FALL_BACK, 1L, Kind.STOP, 1L,
-                Kind.REFUSED, 1L, Kind.RESUME, 1L, Kind.BREAK, 1L, Kind.HOLD, 3L, Kind.MOVED, 1L,
+                Kind.REFUSED, 1L, Kind.RESUME, 1L, Kind.BREAK, 1L, Kind.HOLD, 3L,
                 Kind.REACHED, 1L), summary.decisions());
+        assertEquals(1, summary.overrides());
         assertEquals(3, summary.disagreements());
         assertEquals(0, summary.refused());
         assertEquals(List.of("3 Veit hold", "12 Ulla at hang"), summary.first().stream()
