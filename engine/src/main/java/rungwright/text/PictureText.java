@@ -123,9 +123,12 @@ final class PictureText {
     }
 
     private String key() {
-        String stops = points.stream().anyMatch(point -> point.mark() == '!') ? "   ! stop" : "";
-        String moves = points.stream().anyMatch(point -> point.mark() == 'c') ? "   c moved by the coach" : "";
-        return "o session" + stops + moves;
+        return "o session" + (isDrawn('!') ? "   ! stop" : "")
+                + (isDrawn('c') ? "   c moved by the coach" : "");
+    }
+
+    private boolean isDrawn(char mark) {
+        return points.stream().anyMatch(point -> point.mark() == mark);
     }
 
     private static String label(List<String> band) {
