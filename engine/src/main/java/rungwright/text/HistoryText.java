@@ -65,8 +65,8 @@ public final class HistoryText implements Moment.Cases<Void> {
             return refusal.get().message();
         }
         if (happening.isOverride()) {
-            return "moved by the coach" + happening.entry().by()
-                    .map(by -> " (" + Shown.text(by) + ")").orElse("") + ": " + Shown.whole(happening.overrideReason().orElse(""));
+            String by = happening.entry().by().map(name -> " (" + Shown.text(name) + ")").orElse("");
+            return "moved by the coach" + by + ": " + Shown.whole(happening.overrideReason().orElse(""));
         }
         String other = EventText.of(happening.event());
         return other.isEmpty() ? ReplayText.why(happening.decision()) : other + instead(happening.decision());
