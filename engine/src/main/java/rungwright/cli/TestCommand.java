@@ -1,22 +1,39 @@
 package rungwright.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import rungwright.json.TrialJson;
 import rungwright.program.Program;
+import rungwright.text.CasesText;
 import rungwright.text.CheckText;
 import rungwright.text.Colours;
+import rungwright.text.CoverageText;
 import rungwright.text.FindingText;
 import rungwright.text.JunitXml;
 import rungwright.text.TrialText;
+import rungwright.text.UsageText;
+import rungwright.trial.Boundaries;
 import rungwright.trial.Cases;
 import rungwright.trial.CasesRun;
+import rungwright.trial.Coverage;
+import rungwright.trial.Heard;
+import rungwright.trial.Tryouts;
 import rungwright.yaml.CasesReader;
 
 /** {@code test SPEC CASES…}: a spec tested like code. */
@@ -43,23 +60,42 @@ import rungwright.yaml.CasesReader;
             "For example:",
             "  rungwright test program.yaml cases.yaml",
             "  rungwright test program.yaml cases.yaml --format junit > results.xml",
+            "  rungwright test program.yaml --boundaries cases.yaml",
+            "  rungwright test program.yaml cases.yaml --coverage --at-least 90",
             "",
-            "Exit code 0 where every case went as expected, 1 where one failed or could not be read, 2 where",
-            "a file cannot be read at all."
+            "Exit code 0 where every case went as expected, 1 where one failed or could not be read, or",
+            "less was tried than asked for, 2 where a file cannot be read or written at all."
         })
 final class TestCommand implements Callable<Integer> {
     private final Console console;
 
+    @Spec
+    private CommandSpec command;
+
     @Parameters(index = "0", paramLabel = "SPEC", description = "The spec's file; - is standard input.")
     private String spec = "";
 
-    @Parameters(index = "1..*", arity = "1..*", paramLabel = "CASES", description = "Files of cases.")
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "CASES", description = "Files of cases.")
     private List<String> files = List.of();
 
     @Option(names = "--format", paramLabel = "text|json|junit", converter = Form.TextJsonOrJunit.class,
             defaultValue = "text",
             description = "How to write the results: text (the usual), json, or the XML of build servers.")
     private Form form = Form.TEXT;
+
+    @Option(names = "--coverage", description = {
+        "What the cases try of the spec: every rule, both sides of every edge, rows, ladder ends, breaks,",
+        "stops, placement; and what they never try, each with a session that would."})
+    private boolean coverage;
+
+    @Option(names = "--at-least", paramLabel = "N", description =
+            "Exit code 1 where the cases try less than N %% of what can be tried.")
+    private Optional<Integer> atLeast = Optional.empty();
+
+    @Option(names = "--boundaries", paramLabel = "FILE", description = {
+        "Write a new file of cases: a session just inside and just outside of every edge of every rule,",
+        "with what the spec decides today, for you to read and to keep."})
+    private Optional<String> boundaries = Optional.empty();
 
     @Mixin
     private final ProofSize size = new ProofSize();
@@ -73,6 +109,9 @@ final class TestCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (files.isEmpty() && boundaries.isEmpty()) {
+            throw new ParameterException(command.commandLine(), UsageText.noCases());
+        }
         List<String> all = new ArrayList<>(List.of(spec));
         all.addAll(files);
         List<byte[]> contents = Input.all(all, console);
@@ -94,12 +133,47 @@ final class TestCommand implements Callable<Integer> {
                 findings(files.get(i), contents.get(i), cases);
             }
         }
-        switch (form) {
-            case JSON -> TrialJson.write(console.out(), runs);
-            case JUNIT -> console.out().print(JunitXml.of(runs));
-            case TEXT, CSV -> runs.forEach(run -> TrialText.lines(run).forEach(console.out()::println));
+        Optional<Tryouts> tryouts = asksMore() ? Optional.of(Tryouts.of(program)) : Optional.empty();
+        Optional<Coverage> covered = tryouts.filter(all -> coverage || atLeast.isPresent())
+                .map(all -> all.coverage(runs.stream().flatMap(run -> run.runs().stream()).toList()));
+        write(runs, covered.filter(each -> coverage || isTooLow(each)));
+        if (boundaries.isPresent()) {
+            write(boundaries.get(), program, tryouts.orElseThrow());
         }
-        return runs.stream().allMatch(CasesRun::isFine) ? Exit.FINE : Exit.TROUBLE;
+        boolean fine = runs.stream().allMatch(CasesRun::isFine) && covered.filter(this::isTooLow).isEmpty();
+        return fine ? Exit.FINE : Exit.TROUBLE;
+    }
+
+    private boolean asksMore() {
+        return coverage || atLeast.isPresent() || boundaries.isPresent();
+    }
+
+    private boolean isTooLow(Coverage covered) {
+        return atLeast.filter(percent -> covered.percent() < percent).isPresent();
+    }
+
+    private void write(List<CasesRun> runs, Optional<Coverage> covered) throws IOException {
+        switch (form) {
+            case JSON -> TrialJson.write(console.out(), runs, covered);
+            case JUNIT -> console.out().print(JunitXml.of(runs));
+            case TEXT, CSV -> {
+                runs.forEach(run -> TrialText.lines(run).forEach(console.out()::println));
+                covered.ifPresent(each -> CoverageText.lines(each).forEach(console.out()::println));
+            }
+        }
+    }
+
+    /** A new file; one that is there already is somebody's work. */
+    private void write(String file, Program program, Tryouts tryouts) {
+        List<String> lines = CasesText.lines(program.outline().name(), Boundaries.of(tryouts, Heard.NOBODY));
+        try {
+            Files.write(Path.of(file), lines, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW,
+                    StandardOpenOption.WRITE);
+        } catch (FileAlreadyExistsException e) {
+            throw new CannotReadException(UsageText.alreadyThere(file));
+        } catch (IOException | InvalidPathException e) {
+            throw new CannotReadException(UsageText.unwritable(file));
+        }
     }
 
     private void findings(String file, byte[] bytes, Cases cases) {

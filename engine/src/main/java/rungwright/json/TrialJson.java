@@ -4,12 +4,15 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import rungwright.finding.Finding;
 import rungwright.step.Reason;
 import rungwright.step.State;
 import rungwright.step.Status;
 import rungwright.trial.CaseRun;
 import rungwright.trial.CasesRun;
+import rungwright.trial.Coverage;
 import rungwright.trial.Failure;
 
 /**
@@ -24,7 +27,8 @@ public final class TrialJson {
     }
 
     /** Writes one document and ends it with a newline; the stream stays open. */
-    public static void write(OutputStream out, List<CasesRun> runs) throws IOException {
+    public static void write(OutputStream out, List<CasesRun> runs, Optional<Coverage> coverage)
+            throws IOException {
         try (JsonGenerator json = Form.generator(out)) {
             json.writeStartObject();
             json.writeNumberField("form", Form.NUMBER);
@@ -33,9 +37,31 @@ public final class TrialJson {
                 new TrialJson(json).file(run);
             }
             json.writeEndArray();
+            if (coverage.isPresent()) {
+                json.writeFieldName("coverage");
+                new TrialJson(json).coverage(coverage.get());
+            }
             json.writeEndObject();
             json.writeRaw('\n');
         }
+    }
+
+    private void coverage(Coverage coverage) throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("percent", coverage.percent());
+        json.writeNumberField("tried", coverage.tried());
+        json.writeNumberField("can be tried", coverage.possible());
+        json.writeArrayFieldStart("things");
+        for (Coverage.Entry entry : coverage.entries()) {
+            json.writeStartObject();
+            json.writeStringField("kind", entry.aspect().words());
+            json.writeStringField("thing", entry.words());
+            json.writeNumberField("line", entry.rule().line());
+            json.writeStringField("standing", entry.standing().name().toLowerCase(Locale.ROOT));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
     }
 
     private void file(CasesRun run) throws IOException {

@@ -145,4 +145,14 @@ public final class UsageText {
     private static String didYouMean(Optional<String> meant) {
         return meant.map(word -> "; did you mean `" + word + "`?").orElse("");
     }
+
+    /** A file to be written that is there already. */
+    public static String alreadyThere(String file) {
+        return "the file " + Shown.quoted(file) + " is there already, and is left as it is";
+    }
+
+    /** A test without cases. */
+    public static String noCases() {
+        return "name a file of cases, or let one be written with `--boundaries FILE`";
+    }
 }
