@@ -6,6 +6,7 @@ module rungwright {
     requires org.yaml.snakeyaml;
 
     exports rungwright.compare;
+    exports rungwright.criteria;
     exports rungwright.finding;
     exports rungwright.journal;
     exports rungwright.json;
@@ -18,6 +19,7 @@ module rungwright {
     exports rungwright.step;
     exports rungwright.text;
     exports rungwright.trial;
+    exports rungwright.verify;
     exports rungwright.yaml;
 
     opens rungwright.cli to info.picocli;

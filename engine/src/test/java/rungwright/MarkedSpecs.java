@@ -58,6 +58,19 @@ public final class MarkedSpecs {
         return tests.stream();
     }
 
+    /** All chunks of the files in a folder as whole specs without their marks, by file and line. */
+    public static Map<String, String> specs(String folder) {
+        Map<String, String> specs = new LinkedHashMap<>();
+        for (Path file : files(folder)) {
+            int line = 1;
+            for (String chunk : read(file).split("(?m)^---\n")) {
+                specs.put(file.getFileName() + ":" + line, whole(lines(chunk)));
+                line += lines(chunk).size() + 1;
+            }
+        }
+        return specs;
+    }
+
     private static void hold(String chunk, Function<List<String>, String> make,
             Function<String, List<Finding>> check) {
         List<String> marked = lines(chunk);

@@ -6,12 +6,16 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import rungwright.json.CheckJson;
 import rungwright.json.CheckedSpec;
 import rungwright.text.CheckText;
 import rungwright.text.Colours;
+import rungwright.text.UsageText;
 
 /** {@code check SPEC…}: reads and proves specs, and says what is wrong with each. */
 @Command(
@@ -29,11 +33,15 @@ import rungwright.text.Colours;
             "For example:",
             "  rungwright check program.yaml",
             "  rungwright check --strict --format json old.yaml new.yaml",
+            "  rungwright check --certificate certificate.json program.yaml",
             "",
             "Exit code 0 where every spec is proven, 1 where one is not, 2 where a file cannot be read."
         })
 final class CheckCommand implements Callable<Integer> {
     private final Console console;
+
+    @Spec
+    private CommandSpec command;
 
     @Parameters(paramLabel = "SPEC", arity = "1..*", description = "A spec's file; - is standard input.")
     private List<String> files = List.of();
@@ -44,6 +52,11 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "text|json", converter = Form.TextOrJson.class,
             defaultValue = "text", description = "How to write what was found: text (the usual) or json.")
     private Form form = Form.TEXT;
+
+    @Option(names = "--certificate", paramLabel = "FILE",
+            description = {"Write to FILE which rule decides where, for `verify` to confirm. Of one proven",
+                "spec only; a file that is there is written over."})
+    private String certificate = "";
 
     @Mixin
     private final ProofSize size = new ProofSize();
@@ -57,6 +70,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (!certificate.isEmpty() && files.size() != 1) {
+            throw new ParameterException(command.commandLine(), UsageText.certificateOfOne());
+        }
         List<Examined> all = new ArrayList<>();
         List<byte[]> contents = Input.all(files, console);
         for (int i = 0; i < files.size(); i++) {
@@ -70,7 +86,9 @@ final class CheckCommand implements Callable<Integer> {
         }
         boolean fine = summaries.stream()
                 .allMatch(spec -> strict ? spec.findings().isEmpty() : spec.isProven());
-        return fine ? Exit.FINE : Exit.TROUBLE;
+        boolean written = certificate.isEmpty() || all.get(0).checked().program().isEmpty()
+                || new CertificateFile(certificate, console).write(all.get(0).checked().program().get());
+        return fine && written ? Exit.FINE : Exit.TROUBLE;
     }
 
     private void write(List<Examined> all, Colours colours) {

@@ -27,6 +27,8 @@ import rungwright.text.UsageText;
             "",
             "For example:",
             "  rungwright check program.yaml            every hole in a spec, with a trainee who falls in",
+            "  rungwright verify program.yaml certificate.json",
+            "                                           the proof again, by a second and smaller path",
             "  rungwright show program.yaml             the program in plain words, to be read aloud",
             "  rungwright replay program.yaml log.csv   what it decides of every session in a log",
             "  rungwright test program.yaml cases.yaml  whether it does what its cases expect",
@@ -94,6 +96,7 @@ public final class Main implements Callable<Integer> {
     private static CommandLine commandLine(Main main, Console console, Faults faults) {
         return new CommandLine(main)
                 .addSubcommand(new CheckCommand(console))
+                .addSubcommand(new VerifyCommand(console))
                 .addSubcommand(new ShowCommand(console))
                 .addSubcommand(new DrawCommand(console))
                 .addSubcommand(new StepCommand(console))

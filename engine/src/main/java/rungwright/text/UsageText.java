@@ -44,6 +44,21 @@ public final class UsageText {
         return "the file " + Shown.quoted(file) + " cannot be read";
     }
 
+    /** A certificate of several specs. */
+    public static String certificateOfOne() {
+        return "a certificate is of one spec";
+    }
+
+    /** A file that cannot be written. */
+    public static String unwritable(String file) {
+        return "the file " + Shown.quoted(file) + " cannot be written";
+    }
+
+    /** A file that was not understood, and why. */
+    public static String misread(String file, String why) {
+        return "the file " + Shown.quoted(file) + " was not understood: " + why;
+    }
+
     /** Two files that both are standard input. */
     public static String standardInputTwice() {
         return "`-` stands twice, and standard input can be read only once";
