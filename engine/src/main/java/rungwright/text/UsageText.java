@@ -49,11 +49,6 @@ public final class UsageText {
         return "a certificate is of one spec";
     }
 
-    /** A file that cannot be written. */
-    public static String unwritable(String file) {
-        return "the file " + Shown.quoted(file) + " cannot be written";
-    }
-
     /** A file that was not understood, and why. */
     public static String misread(String file, String why) {
         return "the file " + Shown.quoted(file) + " was not understood: " + why;
