@@ -145,4 +145,26 @@ class FileStoreTest {
         assertInstanceOf(Written.Already.class, journal.record(enrol.event(), Note.NONE.by("Ida")));
         assertEquals(entries().subList(0, 1), store().read().entries());
     }
+
+    @Test
+    void aLineOfAnotherJournalIsDamage() throws IOException {
+        for (Entry entry : entries()) {
+            store().append(entry);
+        }
+        Path other = folder.resolve("bram.jsonl");
+        for (int number = 1; number <= 3; number++) {
+            FileStore.at(other, JournalJson.FORM).append(Scribe.entry(number));
+        }
+        List<String> lines = Files.readAllLines(file());
+        assertDamage(2, List.of(lines.get(0), Files.readAllLines(other).get(1), lines.get(2)));
+    }
+
+    @Test
+    void aNumberThatIsLeftOutIsDamage() throws IOException {
+        byte[] line = new Chain().line(JournalJson.FORM.write(Scribe.entry(2)));
+        Files.write(file(), line);
+        assertEquals(new Contents.Damage(1, "it holds entry 2"), store().read().damage().orElseThrow());
+        Files.writeString(file(), "\n", StandardOpenOption.APPEND);
+        assertEquals(new Contents.Damage(1, "it holds entry 2"), store().read().damage().orElseThrow());
+    }
 }
