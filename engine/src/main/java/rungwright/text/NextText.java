@@ -87,9 +87,8 @@ public final class NextText {
         if (ahead.breakMove().isPresent()) {
             moved(ahead.breakMove().get());
         } else {
-            paper.add("They stand at " + Places.of(state.at()) + ", with " + Count.of(state.sessionsHere(),
-                    "session") + " there" + state.daysAway(day).map(away -> "; so long away moves nobody")
-                            .filter(text -> program.afterABreak().isPresent()).orElse("") + ".");
+            paper.add("They stand at " + Places.of(state.at()) + ", with "
+                    + Count.of(state.sessionsHere(), "session") + " there" + movesNobody(state) + ".");
             fold.override().ifPresent(this::override);
         }
         if (ahead.next().prescription().isEmpty() && ahead.breakMove().filter(move -> move.to().isEmpty())
@@ -97,6 +96,13 @@ public final class NextText {
             return;
         }
         paper.gap().all(TaskText.lines(ahead.next()));
+    }
+
+    /** That the time away changes nothing, where the program looks at it. */
+    private String movesNobody(State state) {
+        Optional<Long> away = state.daysAway(day).filter(days -> days > 0 && program.afterABreak()
+                .isPresent());
+        return away.map(days -> "; " + Count.of(days, "day") + " away moves nobody").orElse("");
     }
 
     private void moved(BreakMove move) {
