@@ -3,6 +3,7 @@ package rungwright.compare;
 import java.util.Optional;
 import rungwright.measure.Measure;
 import rungwright.program.Destinations;
+import rungwright.program.Ladder;
 import rungwright.program.Limit;
 import rungwright.program.Outline;
 import rungwright.program.Repeat;
@@ -87,7 +88,10 @@ record Meant(Outline outline, Renames names) {
 
         @Override
         public String atStage(Target.AtStage target) {
-            return "stage " + meant.stage(target.stage()) + " / " + target.rung().match(this);
+            Ladder ladder = meant.outline.stages().get(target.stage()).ladder();
+            boolean single = RungKinds.of(ladder).greatest() == 1;
+            return "stage " + meant.stage(target.stage()) + " / "
+                    + (single ? bottom() : target.rung().match(this));
         }
 
         @Override

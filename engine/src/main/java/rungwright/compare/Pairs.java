@@ -75,7 +75,13 @@ final class Pairs {
         Optional<Rule> other = counting(after);
         boolean several = counters(old) > 1 || counters(changed) > 1;
         return several && one.isPresent() && other.isPresent()
-                && !one.get().label().equals(other.get().label());
+                && !label(before, one.get()).equals(label(after, other.get()));
+    }
+
+    /** What a rule is called apart from its stage, which may have another name. */
+    private static String label(Claim claim, Rule rule) {
+        String stage = claim.answer().stage().map(each -> each.name() + ": ").orElse("");
+        return rule.label().startsWith(stage) ? rule.label().substring(stage.length()) : rule.label();
     }
 
     private static Optional<Rule> counting(Claim claim) {

@@ -13,6 +13,7 @@ import rungwright.region.Sample;
 import rungwright.step.Ahead;
 import rungwright.step.Decision;
 import rungwright.step.Event;
+import rungwright.step.Kind;
 import rungwright.step.Pose;
 import rungwright.step.Scene;
 import rungwright.step.State;
@@ -60,10 +61,22 @@ final class Proving {
         }
         Decision before = Stepper.step(sides.old(), old.get().state(), old.get().session());
         Decision after = Stepper.step(sides.changed(), changed.get().state(), changed.get().session());
-        return isSame(before, after) ? Optional.empty() : Optional.of(new Proof(
-                witness(sample, Optional.of(changed.get().state().at())), Optional.of(old.get().state()),
+        Witness witness = witness(sample, Optional.of(changed.get().state().at()));
+        if (isSame(before, after)) {
+            return before.kind() == Kind.STOP ? cleared(witness, before, after) : Optional.empty();
+        }
+        return Optional.of(new Proof(witness, Optional.of(old.get().state()),
                 Optional.of(changed.get().state()), old.get().session(), changed.get().session(), before,
                 after));
+    }
+
+    /** What becomes of who is stopped the same way by both, once somebody lets them go on. */
+    private Optional<Proof> cleared(Witness witness, Decision before, Decision after) {
+        Event.Clearance event = new Event.Clearance(Pose.DAY, Optional.empty(), "a professional");
+        Decision old = Stepper.step(sides.old(), before.after().orElseThrow(), event);
+        Decision changed = Stepper.step(sides.changed(), after.after().orElseThrow(), event);
+        return isSame(old, changed) ? Optional.empty() : Optional.of(
+                new Proof(witness, before.after(), after.after(), event, event, old, changed));
     }
 
     /** After time away, at any rung of any stage that both have. */
@@ -77,15 +90,20 @@ final class Proving {
                 Optional<State> after = pose.away(sides.changed(), changed, rung);
                 if (before.isPresent() && after.isPresent() && !place(sides.old(), before.get(),
                         sides.renames()).equals(place(sides.changed(), after.get(), Renames.NONE))) {
-                    Event.Session none = Event.Session.of(Pose.DAY, Map.of(), List.of());
-                    return Optional.of(new Proof(witness(sample, Optional.of(after.get().at())), before,
-                            after,
-                            none, none, Stepper.step(sides.old(), before.get(), none),
-                            Stepper.step(sides.changed(), after.get(), none)));
+                    return Optional.of(away(witness(sample, Optional.of(after.get().at())), before.get(),
+                            after.get()));
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** A session with a reading of everything, so that none is refused for want of one. */
+    private Proof away(Witness witness, State before, State after) {
+        Event.Session old = Pose.anySession(sides.old());
+        Event.Session changed = Pose.anySession(sides.changed());
+        return new Proof(witness, Optional.of(before), Optional.of(after), old, changed,
+                Stepper.step(sides.old(), before, old), Stepper.step(sides.changed(), after, changed));
     }
 
     private static String place(Program program, State state, Renames renames) {

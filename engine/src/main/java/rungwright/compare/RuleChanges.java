@@ -50,10 +50,10 @@ final class RuleChanges {
         Where anywhere = new Where(Moment.SESSION, Optional.of(changed.name()), kinds(old, changed));
         differ(anywhere, oldScope, newScope,
                 axes -> new Claims(oldScope, axes).under(before.stop().rules(), Optional.empty())
-                        .under(before.everyStage().rules(), Optional.empty())
+                        .under(before.everyStage().rules(), Optional.of(old))
                         .under(old.rules(), Optional.of(old)),
                 axes -> new Claims(newScope, axes).under(after.stop().rules(), Optional.empty())
-                        .under(after.everyStage().rules(), Optional.empty())
+                        .under(after.everyStage().rules(), Optional.of(changed))
                         .under(changed.rules(), Optional.of(changed)),
                 (sample, found) -> proving.session(sample, old, changed, found.where(), found.before(),
                         found.after()));

@@ -32,8 +32,8 @@ public enum Rungs {
         return rung == 1 ? BOTTOM : rung == rungs ? TOP : INNER;
     }
 
-    /** Those that a stage can have. */
-    static List<Rungs> in(Ladder ladder) {
-        return ladder.equals(Ladder.SINGLE) ? List.of(ONLY) : List.of(values());
+    /** Those that somebody can stand on, on a ladder. */
+    public static List<Rungs> in(Ladder ladder) {
+        return RungKinds.of(ladder).kinds();
     }
 }

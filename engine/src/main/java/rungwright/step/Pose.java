@@ -74,6 +74,15 @@ public final class Pose {
         }
     }
 
+    /** A session of one set with the least reading of every measure of a program. */
+    public static Event.Session anySession(Program program) {
+        Map<String, String> readings = new LinkedHashMap<>();
+        Map<String, String> set = new LinkedHashMap<>();
+        program.outline().measures().forEach(measure ->
+                (measure.bySet() ? set : readings).put(measure.name(), measure.values().show(0)));
+        return Event.Session.of(DAY, readings, List.of(set));
+    }
+
     /** The session, in the measures that a program knows. */
     public Event.Session session(Program program) {
         List<String> known = program.outline().measures().stream().map(Measure::name).toList();

@@ -13,10 +13,10 @@ import rungwright.compare.Proof;
 import rungwright.compare.Rungs;
 import rungwright.compare.Where;
 import rungwright.finding.Shown;
-import rungwright.program.Ladder;
 import rungwright.program.Outline;
 import rungwright.program.Stage;
 import rungwright.step.Decision;
+import rungwright.step.Event;
 
 /**
  * In what two programs differ, in words within 80 columns.
@@ -117,7 +117,8 @@ public final class CompareText implements Difference.Cases<Void> {
             return;
         }
         add(items, "  for example: ", WitnessText.of(proof.get().witness()) + counted(proof.get())
-                + ": " + comes(proof.get().before()) + " before, " + comes(proof.get().after()) + " now");
+                + ": " + (proof.get().eventAfter() instanceof Event.Clearance ? "once cleared, " : "")
+                + comes(proof.get().before()) + " before, " + comes(proof.get().after()) + " now");
     }
 
     /** A row or window that is open in the example. */
@@ -128,6 +129,9 @@ public final class CompareText implements Difference.Cases<Void> {
     }
 
     private static String comes(Decision decision) {
+        if (decision.breakMove().isPresent()) {
+            return "to " + ReplayText.to(decision.breakMove().get());
+        }
         return decision.kind().word() + decision.after().map(state -> " at " + ReplayText.place(state))
                 .orElse("");
     }
@@ -179,10 +183,11 @@ public final class CompareText implements Difference.Cases<Void> {
     private String rungs(Where where) {
         Optional<Stage> stage = comparison.changed().outline().stages().stream()
                 .filter(each -> where.stage().equals(Optional.of(each.name()))).findFirst();
-        if (stage.filter(each -> each.ladder().equals(Ladder.SINGLE)).isPresent()) {
+        List<Rungs> all = stage.map(each -> Rungs.in(each.ladder())).orElse(List.of());
+        if (all.size() == 1) {
             return "";
         }
-        return where.rungs().size() == Rungs.values().length ? ", any rung"
+        return where.rungs().containsAll(all) ? ", any rung"
                 : ", " + Listed.or(where.rungs().stream().map(CompareText::rung).toList());
     }
 

@@ -49,6 +49,15 @@ final class RandomSpecs {
         return specs.random.nextInt(3) == 0 ? new Damage(specs.random, whole).done() : whole;
     }
 
+    /** Another spec over the same world as that of a seed: what is measured, ladders, names of stages. */
+    static Toy sibling(long seed, int which) {
+        RandomSpecs specs = new RandomSpecs(seed);
+        for (int i = 0; i < which; i++) {
+            specs.random.nextInt();
+        }
+        return specs.whole("Small world " + seed);
+    }
+
     private Toy.Measure assessment(String name, Grid grid) {
         Optional<Frac> usual = random.nextInt(4) == 0 ? Optional.of(grid.least()) : Optional.empty();
         return new Toy.Measure(name, grid, false, Optional.empty(), usual);
