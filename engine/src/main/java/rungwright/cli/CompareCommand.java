@@ -1,6 +1,7 @@
 package rungwright.cli;
 
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -9,9 +10,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rungwright.compare.Comparison;
+import rungwright.compare.Crossing;
 import rungwright.compare.Moved;
+import rungwright.compare.Person;
 import rungwright.text.Colours;
 import rungwright.text.CompareText;
+import rungwright.text.CrossingText;
 import rungwright.text.MovedText;
 
 /** {@code compare OLD NEW}: what a change changes, and for whom. */
@@ -32,6 +36,7 @@ import rungwright.text.MovedText;
             "  rungwright compare old.yaml new.yaml",
             "  rungwright compare old.yaml new.yaml --rename \"support hold=straight-arm support\"",
             "  rungwright compare old.yaml new.yaml --log winter.csv --trainees crew.csv",
+            "  rungwright compare old.yaml new.yaml --journals crew",
             "",
             "Exit code 0 where nothing differs, 1 where something does or a spec is not proven, 2 where a",
             "file cannot be used."
@@ -60,6 +65,14 @@ final class CompareCommand implements Callable<Integer> {
             "A column of the logs to leave out of account; may be repeated.")
     private List<String> ignored = List.of();
 
+    @Option(names = "--journals", paramLabel = "FOLDER", description =
+            "The journals of people in mid-program: who keeps their place, and what is next for them.")
+    private Optional<String> journals = Optional.empty();
+
+    @Option(names = "--date", paramLabel = "DAY", converter = Day.class, description =
+            "The day on which the journals are looked at; today where nothing is said.")
+    private Optional<LocalDate> day = Optional.empty();
+
     @Option(names = "--format", paramLabel = "text|json", converter = Form.TextOrJson.class,
             defaultValue = "text", description = "How to write the differences: text (the usual) or json.")
     private Form form = Form.TEXT;
@@ -83,13 +96,21 @@ final class CompareCommand implements Callable<Integer> {
         }
         Comparison comparison = Comparison.of(versions.get().old(), versions.get().changed(),
                 renames.renames(versions.get().old(), versions.get().changed()));
-        Optional<Moved> moved = logs.isEmpty() ? Optional.empty()
-                : Optional.of(new LogPair(comparison, logs, trainees, ignored, console).moved());
+        LogPair pair = new LogPair(comparison, logs, trainees, ignored, console);
+        Optional<Moved> moved = logs.isEmpty() ? Optional.empty() : Optional.of(pair.moved());
+        LocalDate date = day.orElse(console.today());
+        List<Crossing> people = journals.isEmpty() ? List.of()
+                : People.of(comparison, date, journals.get(), pair.people()).stream().map(Person::crossing)
+                        .toList();
         CompareText.lines(comparison, colours).forEach(console.out()::println);
         moved.ifPresent(both -> {
             console.out().println();
             MovedText.lines(both, colours).forEach(console.out()::println);
         });
+        if (journals.isPresent()) {
+            console.out().println();
+            CrossingText.lines(comparison, date, people, colours).forEach(console.out()::println);
+        }
         boolean same = comparison.differences().isEmpty() && moved.filter(both -> !both.isSame()).isEmpty();
         return same ? Exit.FINE : Exit.TROUBLE;
     }

@@ -45,6 +45,13 @@ record LogPair(Comparison comparison, List<String> logs, Optional<String> traine
         return histories.moved();
     }
 
+    /** What the new version is told of the people. */
+    Roster people() throws IOException {
+        LogTexts texts = LogTexts.of(List.of(), console, false);
+        return roster(texts, comparison.changed().outline(), comparison.old().outline(),
+                console.err()::println);
+    }
+
     private Roster roster(LogTexts texts, Outline outline, Outline other, Consumer<String> notes)
             throws IOException {
         if (trainees.isEmpty()) {

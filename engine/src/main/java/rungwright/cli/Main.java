@@ -106,6 +106,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new NextCommand(console))
                 .addSubcommand(new SheetCommand(console))
                 .addSubcommand(new CompareCommand(console))
+                .addSubcommand(new MigrateCommand(console))
                 .addSubcommand(new HistoryCommand(console))
                 .setOut(writer(console.out()))
                 .setErr(writer(console.err()))

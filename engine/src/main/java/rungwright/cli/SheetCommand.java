@@ -3,9 +3,6 @@ package rungwright.cli;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +15,6 @@ import picocli.CommandLine.Parameters;
 import rungwright.journal.Folder;
 import rungwright.journal.NamedStore;
 import rungwright.journal.Sheet;
-import rungwright.json.JournalJson;
 import rungwright.json.SheetJson;
 import rungwright.page.SheetCalendar;
 import rungwright.page.SheetPage;
@@ -98,7 +94,7 @@ final class SheetCommand implements Callable<Integer> {
                     .forEach(console.err()::println);
             return Exit.TROUBLE;
         }
-        Folder journals = journals();
+        Folder journals = JournalFolder.read(folder);
         Sheet sheet = sheet(examined.checked().program().get(), journals.journals());
         if (!journals.others().isEmpty()) {
             console.err().println(SheetText.leftOut(journals.others(), OTHERS_SHOWN));
@@ -108,20 +104,6 @@ final class SheetCommand implements Callable<Integer> {
         }
         file.write(console, out -> write(sheet, out));
         return sheet.isWhole() ? Exit.FINE : Exit.TROUBLE;
-    }
-
-    private Folder journals() {
-        try {
-            Path path = Path.of(folder);
-            if (!Files.isDirectory(path)) {
-                throw new CannotReadException(UsageText.missingFolder(folder));
-            }
-            return Folder.read(path, JournalJson.FORM);
-        } catch (InvalidPathException e) {
-            throw new CannotReadException(UsageText.missingFolder(folder));
-        } catch (IOException e) {
-            throw new CannotReadException(UsageText.unreadableFolder(folder));
-        }
     }
 
     /** The sheet, with a bar on the terminal while it takes long. */

@@ -43,4 +43,12 @@ public record Comparison(Program old, Program changed, Renames renames, List<Dif
     public boolean isSame() {
         return differences.stream().noneMatch(Difference::decides);
     }
+
+    /**
+     * Stages that are gone and may have another name now, since one new stage decides the same, session for
+     * session, on the same rungs.
+     */
+    public Renames perhapsRenamed() {
+        return Meanings.of(old, changed, renames);
+    }
 }

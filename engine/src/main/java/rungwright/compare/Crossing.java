@@ -3,7 +3,6 @@ package rungwright.compare;
 import java.util.List;
 import java.util.Optional;
 import rungwright.journal.Told;
-import rungwright.step.Event;
 import rungwright.step.State;
 
 /** What becomes of one person in mid-program when a new version takes the place of the old one. */
@@ -17,17 +16,15 @@ public sealed interface Crossing {
     /**
      * They have a place in the new version.
      *
-     * @param from their state under the old version, as it is carried over: a stage that has another name now
-     *     stands in it under that name
-     * @param event the event that carries them over
+     * @param carry what carries them over
      * @param before where they stand, by the old version's names, and what they would do next
      * @param after where they come to stand, and what they do next
      * @param here what is decided otherwise in that place
      * @param told what they were told last, where the old version now makes something else of the same
      * history
      */
-    record Lands(String name, State from, Event.NewVersion event, Landing landing, Foot before, Foot after,
-            List<Difference> here, Optional<Told> told) implements Crossing {
+    record Lands(String name, Carry carry, Landing landing, Foot before, Foot after, List<Difference> here,
+            Optional<Told> told) implements Crossing {
         /** Copies the list. */
         public Lands {
             here = List.copyOf(here);
@@ -44,8 +41,10 @@ public sealed interface Crossing {
      *
      * @param at where they stand under the old version
      * @param why in plain words
+     * @param carry what would carry them over, to where they start; nothing where the new version must know
+     *     more of them first
      */
-    record NeedsCoach(String name, State at, String why) implements Crossing {
+    record NeedsCoach(String name, State at, String why, Optional<Carry> carry) implements Crossing {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.needsCoach(this);

@@ -12,9 +12,8 @@ import rungwright.journal.Contents;
 import rungwright.journal.Entry;
 import rungwright.journal.Fold;
 import rungwright.journal.Happening;
-import rungwright.journal.Store;
+import rungwright.journal.NamedStore;
 import rungwright.program.Instead;
-import rungwright.program.Program;
 import rungwright.step.Decision;
 import rungwright.step.Event;
 import rungwright.step.ProgramId;
@@ -27,41 +26,54 @@ import rungwright.step.Trainee;
  * Says of people in mid-program what becomes of them when a new version takes the place of the old one.
  * Nothing is written.
  *
- * @param comparison of the two versions
- * @param meant stages that nobody said are the same, but which come to the same, by their old names
+ * @param comparison of the two versions, in which stages of the same meaning are the same
+ * @param meant which stages those are that nobody said are the same
  * @param day the day on which they would be carried over; for who had a later event, the day of that
  */
 public record Crossings(Comparison comparison, Renames meant, LocalDate day) {
     /** Of two versions that are compared. */
     public static Crossings of(Comparison comparison, LocalDate day) {
-        return new Crossings(comparison, Meanings.of(comparison.old(), comparison.changed(),
-                comparison.renames()), day);
+        Renames meant = comparison.perhapsRenamed();
+        return new Crossings(meant.equals(Renames.NONE) ? comparison : Comparison.of(comparison.old(),
+                comparison.changed(), comparison.renames().and(meant)), meant, day);
     }
 
-    /** What becomes of one person; {@code more} is what the new version wants to know of them besides. */
-    public Crossing of(String name, Store store, Trainee more) {
+    /**
+     * What becomes of one person.
+     *
+     * @param more facts and assessments that the new version asks for; what their journal knows, it knows
+     *     better
+     */
+    public Person of(NamedStore journal, Trainee more) {
+        String name = journal.name();
         try {
-            return of(name, store.read(), more);
+            Contents contents = journal.store().read();
+            return new Person(journal, contents, contents.damage().map(damage -> damaged(name, damage))
+                    .orElseGet(() -> of(name, contents.entries(), more)));
         } catch (AccessDeniedException e) {
-            return new Crossing.Unknown(name, "you may not read the journal");
+            return unreadable(journal, "you may not read the journal");
         } catch (IOException e) {
-            return new Crossing.Unknown(name, "the journal cannot be opened");
+            return unreadable(journal, "the journal cannot be opened");
         }
     }
 
-    private Crossing of(String name, Contents contents, Trainee more) {
-        if (contents.damage().isPresent()) {
-            Contents.Damage damage = contents.damage().get();
-            return new Crossing.Unknown(name,
-                    "the journal is damaged, line " + damage.line() + ": " + damage.reason());
-        }
-        Fold fold = Fold.of(comparison.old(), contents.entries());
+    private static Person unreadable(NamedStore journal, String why) {
+        return new Person(journal, Contents.EMPTY, new Crossing.Unknown(journal.name(), why));
+    }
+
+    private static Crossing damaged(String name, Contents.Damage damage) {
+        return new Crossing.Unknown(name,
+                "the journal is damaged, line " + damage.line() + ": " + damage.reason());
+    }
+
+    private Crossing of(String name, List<Entry> entries, Trainee more) {
+        Fold fold = Fold.of(comparison.old(), entries);
         Optional<Entry> carried = fold.happenings().stream().map(Happening::entry)
                 .filter(Entry.Carried.class::isInstance).findFirst();
         Optional<ProgramId> since = carried.map(entry -> entry.told().program());
         if (since.filter(id -> id.fingerprint().equals(comparison.changed().fingerprint())).isPresent()) {
             return new Crossing.Already(name, carried.get().number(),
-                    Fold.of(comparison.changed(), contents.entries()).state());
+                    Fold.of(comparison.changed(), entries).state());
         }
         if (since.filter(id -> !id.fingerprint().equals(comparison.old().fingerprint())).isPresent()) {
             return new Crossing.Unknown(name, "entry " + carried.get().number()
@@ -89,21 +101,29 @@ public record Crossings(Comparison comparison, Renames meant, LocalDate day) {
 
     private Crossing of(String name, Fold fold, State state, Trainee more) {
         LocalDate date = day.isBefore(state.latest()) ? state.latest() : day;
-        State from = new Renaming(comparison.old(), allRenames()).of(state);
-        Event.NewVersion event = new Event.NewVersion(date, Optional.empty(), more);
+        State from = new Renaming(comparison.old(), comparison.renames()).of(state);
+        Event.NewVersion event = new Event.NewVersion(date, Optional.empty(), unknown(more, state.trainee()));
         Decision decision = Stepper.step(comparison.changed(), from, event);
         if (decision.isRefused()) {
-            return new Crossing.NeedsCoach(name, state, decision.refusal().orElseThrow().message());
+            return new Crossing.NeedsCoach(name, state, decision.refusal().orElseThrow().message(),
+                    Optional.empty());
         }
-        State after = decision.after().orElseThrow();
+        Carry carry = new Carry(from, event);
         Optional<Landing> landing = landing(state, decision);
         if (landing.isEmpty()) {
-            return new Crossing.NeedsCoach(name, state, why(from));
+            return new Crossing.NeedsCoach(name, state, why(from), Optional.of(carry));
         }
-        return new Crossing.Lands(name, from, event, landing.get(),
-                Foot.of(comparison.old(), state, date), Foot.of(comparison.changed(), after, date),
-                here(after),
-                fold.toldOtherwise());
+        State after = decision.after().orElseThrow();
+        return new Crossing.Lands(name, carry, landing.get(), Foot.of(comparison.old(), state, date),
+                Foot.of(comparison.changed(), after, date), here(after), fold.toldOtherwise());
+    }
+
+    private static Trainee unknown(Trainee more, Trainee known) {
+        Map<String, List<String>> facts = new LinkedHashMap<>(more.facts());
+        facts.keySet().removeAll(known.facts().keySet());
+        Map<String, String> assessment = new LinkedHashMap<>(more.assessment());
+        assessment.keySet().removeAll(known.assessment().keySet());
+        return Trainee.of(facts, assessment);
     }
 
     /** How they find their place; nothing where all that is left is to start again. */
@@ -121,12 +141,6 @@ public record Crossings(Comparison comparison, Renames meant, LocalDate day) {
             case BOTTOM_RUNG -> Optional.of(Landing.BOTTOM_RUNG);
             case START -> Optional.empty();
         };
-    }
-
-    private Renames allRenames() {
-        Map<String, String> all = new LinkedHashMap<>(comparison.renames().byOldName());
-        all.putAll(meant.byOldName());
-        return new Renames(all);
     }
 
     /** What is decided otherwise there; at the goal and for who is stopped nothing is decided. */

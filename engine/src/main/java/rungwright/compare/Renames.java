@@ -27,6 +27,13 @@ public record Renames(Map<String, String> byOldName) {
         return byOldName.getOrDefault(oldName, oldName);
     }
 
+    /** These and more. */
+    public Renames and(Renames more) {
+        Map<String, String> all = new LinkedHashMap<>(byOldName);
+        all.putAll(more.byOldName);
+        return new Renames(all);
+    }
+
     /** The other way round. */
     public Renames swapped() {
         Map<String, String> back = new LinkedHashMap<>();

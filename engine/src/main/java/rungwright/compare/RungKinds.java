@@ -9,8 +9,8 @@ import rungwright.program.Ladder;
 import rungwright.program.Limit;
 
 /**
- * The least and the greatest number of rungs that somebody can have on a ladder, who has any; a number between
- * them need not be possible.
+ * The least and the greatest number of rungs that somebody can have on a ladder, who has any; a number
+ * between them need not be possible.
  */
 record RungKinds(int least, int greatest) {
     /** Of a ladder. */

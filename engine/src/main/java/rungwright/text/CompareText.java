@@ -46,6 +46,7 @@ public final class CompareText implements Difference.Cases<Void> {
     public static List<String> lines(Comparison comparison, Colours colours) {
         CompareText text = new CompareText(comparison, colours);
         comparison.differences().forEach(difference -> difference.match(text));
+        comparison.perhapsRenamed().byOldName().forEach(text::perhapsRenamed);
         List<String> lines = new ArrayList<>(text.head());
         text.sections.forEach((heading, items) -> {
             lines.add("");
@@ -55,11 +56,10 @@ public final class CompareText implements Difference.Cases<Void> {
         return lines;
     }
 
-    /** What a difference says, under no heading: for a person whom it concerns. */
-    static List<String> lines(Comparison comparison, Difference difference) {
-        CompareText text = new CompareText(comparison, Colours.OFF);
-        difference.match(text);
-        return text.sections.values().stream().flatMap(List::stream).toList();
+    private void perhapsRenamed(String old, String changed) {
+        add(items(heading(Part.STAGE)), "- ", Shown.text(changed) + " decides the same as " + Shown.text(old)
+                + " did; if it is that stage, say --rename \"" + Shown.whole(old) + "=" + Shown.whole(changed)
+                + "\"");
     }
 
     private List<String> head() {
@@ -87,13 +87,9 @@ public final class CompareText implements Difference.Cases<Void> {
 
     @Override
     public Void decided(Difference.Decided difference) {
-        List<String> regions = difference.regions().stream().map(ClauseText::all).distinct().toList();
-        String at = regions.stream().limit(MOST_REGIONS).collect(Collectors.joining("; or "))
-                + (regions.size() > MOST_REGIONS ? "; and at " + (regions.size() - MOST_REGIONS)
-                        + " more such regions" : "") + (difference.whole() ? "" : "; and more");
         Where where = difference.where();
         List<String> items = items(where(where));
-        add(items, "- ", at(where, at));
+        add(items, "- ", at(difference));
         add(items, "  before: ", new OutcomeText(comparison.old().outline(), where.moment())
                 .of(difference.before()));
         add(items, "  now:    ", new OutcomeText(comparison.changed().outline(), where.moment())
@@ -102,8 +98,13 @@ public final class CompareText implements Difference.Cases<Void> {
         return null;
     }
 
-    private static String at(Where where, String at) {
-        return switch (where.moment()) {
+    /** The readings at which two programs decide differently: {@code at reps 10 to 11 and clean yes}. */
+    static String at(Difference.Decided difference) {
+        List<String> regions = difference.regions().stream().map(ClauseText::all).distinct().toList();
+        String at = regions.stream().limit(MOST_REGIONS).collect(Collectors.joining("; or "))
+                + (regions.size() > MOST_REGIONS ? "; and at " + (regions.size() - MOST_REGIONS)
+                        + " more such regions" : "") + (difference.whole() ? "" : "; and more");
+        return switch (difference.where().moment()) {
             case SESSION -> at.equals("any session") ? "at any session" : "at " + at;
             case BREAK -> at.equals("any session") ? "after any break" : "at " + at;
             case PLACEMENT -> at.equals("any session") ? "for anybody" : "for who has " + at;

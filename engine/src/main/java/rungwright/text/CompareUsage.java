@@ -24,4 +24,16 @@ public final class CompareUsage {
     public static String renamedTwice(String stage) {
         return "stage " + Shown.quoted(stage) + " stands in two renames";
     }
+
+    /** Somebody without a journal in the folder, with whoever was perhaps meant. */
+    public static String noPerson(String name, List<String> names) {
+        return "the folder has no journal of " + Shown.quoted(name) + Suggest.closest(name, names)
+                .map(other -> "; did you mean " + Shown.quoted(other) + "?").orElse("");
+    }
+
+    /** Somebody who has a place already. */
+    public static String notForTheCoach(String name) {
+        return Shown.quoted(name) + " has a place in the new version; to move them, carry them over and"
+                + " record a move with `log`";
+    }
 }

@@ -94,6 +94,7 @@ class CompareCommandTest {
         assertTrue(shell.out().contains("Both decide the same"), shell::out);
         assertEquals(1, shell.run("compare", old, renamed), shell::err);
         assertTrue(shell.out().contains("- knees is gone"), shell::out);
+        assertTrue(shell.out().contains("\"knees=on the knees\""), shell::out);
     }
 
     @Test

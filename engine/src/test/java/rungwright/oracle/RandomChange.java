@@ -45,7 +45,8 @@ final class RandomChange {
             case 7 -> measures(this::otherwise);
             case 8 -> sections(random.nextBoolean() ? List.of() : sibling.stops(), toy.breaks(), toy.every());
             case 9 -> sections(toy.stops(), random.nextBoolean() ? List.of() : sibling.breaks(), toy.every());
-            case 10 -> sections(toy.stops(), toy.breaks(), random.nextBoolean() ? List.of() : sibling.every());
+            case 10 -> sections(toy.stops(), toy.breaks(), random.nextBoolean() ? List.of()
+                    : sibling.every());
             case 11 -> place();
             case 12 -> ladder(at);
             default -> shifted(at);
@@ -87,7 +88,8 @@ final class RandomChange {
             case 2 -> Optional.of(new Rule.Row(3, 0));
             default -> Optional.of(new Rule.Row(2, 3));
         };
-        left.set(at, new Rule(rule.kind(), rule.when(), row, rule.to(), rule.atEnd(), rule.name(), rule.say()));
+        left.set(at, new Rule(rule.kind(), rule.when(), row, rule.to(), rule.atEnd(), rule.name(),
+                rule.say()));
         return left;
     }
 
@@ -99,7 +101,8 @@ final class RandomChange {
                 .filter(each -> each.kind().equals(rule.kind())).toList();
         if (!like.isEmpty()) {
             Rule other = Topic.pick(like, random);
-            left.set(at, new Rule(rule.kind(), rule.when(), rule.row(), other.to(), other.atEnd(), rule.name(),
+            left.set(at, new Rule(rule.kind(), rule.when(), rule.row(), other.to(), other.atEnd(),
+                    rule.name(),
                     rule.say()));
         }
         return left;
@@ -143,7 +146,8 @@ final class RandomChange {
         List<String> names = new ArrayList<>(toy.ladders().stream().map(Ladder::name).toList());
         names.add("");
         List<Toy.Stage> stages = new ArrayList<>(toy.stages());
-        stages.set(at, new Toy.Stage(stages.get(at).name(), Topic.pick(names, random), stages.get(at).rules()));
+        stages.set(at, new Toy.Stage(stages.get(at).name(), Topic.pick(names, random), stages.get(at)
+                .rules()));
         toy = Trim.with(toy, toy.stops(), toy.breaks(), toy.every(), toy.place(), stages);
     }
 
