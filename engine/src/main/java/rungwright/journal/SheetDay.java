@@ -62,7 +62,8 @@ record SheetDay(Program program, LocalDate day, int stalledAfter) {
     }
 
     private SheetRow row(String name, Fold fold, State state, Contents contents) {
-        if (!state.program().fingerprint().equals(program.fingerprint())) {
+        boolean ours = state.program().fingerprint().equals(program.fingerprint());
+        if (!ours || state.latest().isAfter(day)) {
             return refused(name, fold.happenings().get(0));
         }
         Today today = today(fold, state);
