@@ -66,7 +66,8 @@ public final class Crew {
         stores.put("Alva", member().session("2026-03-02", "7", "0").store());
         stores.put("Bram", member().session("2026-02-27", "5", "7").store());
         stores.put("Cato", member().session("2026-03-03", "6", "0").store());
-        stores.put("Dunja", member().session("2026-02-13", "8", "0").store());
+        stores.put("Dunja", member().session("2026-02-11", "8", "0")
+                .session("2026-02-13", "5", "0").store());
         stores.put("Emre", stalled().store());
         stores.put("Fenna", member().move("2026-03-01", "goal", "Did one at the harbour").store());
         stores.put("Goran", member().session("2026-02-28", "5", "0")

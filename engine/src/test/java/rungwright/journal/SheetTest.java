@@ -80,6 +80,7 @@ class SheetTest {
     void aBreakMovesAsOfTheDayAndThatPlaceIsNew() {
         Today today = enrolled("Dunja").today();
         assertEquals("assisted dip / 10 kg", today.state().at().show());
+        assertEquals(1, today.state().sessionsHere());
         assertEquals("assisted dip / 25 kg", today.at().show());
         assertEquals(19, today.breakMove().orElseThrow().daysAway());
         assertEquals(0, today.sessionsHere());

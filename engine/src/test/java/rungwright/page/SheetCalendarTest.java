@@ -112,6 +112,17 @@ class SheetCalendarTest {
         }
     }
 
+    /** The second reader forgives a semicolon that stands alone; not all do. */
+    @Test
+    void textIsEscapedAndLongLinesAreFoldedBetweenLetters() {
+        assertEquals("T:a\\; b\\, c\\\\ d\\n: \"e\"\r\n",
+                new CalendarLines().text("T", "a; b, c\\ d\n: \"e\"").toString());
+        assertEquals("T:" + "x".repeat(73) + "\r\n",
+                new CalendarLines().text("T", "x".repeat(73)).toString());
+        assertEquals("T:" + "x".repeat(72) + "\r\n é\r\n",
+                new CalendarLines().text("T", "x".repeat(72) + "é").toString());
+    }
+
     @Test
     void theNextSheetMovesTheSameEvent() throws IOException {
         List<NamedStore> cato = List.of(new NamedStore("Cato", Crew.member().store()));
