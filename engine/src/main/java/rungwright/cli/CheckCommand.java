@@ -12,9 +12,11 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rungwright.json.CheckJson;
+import rungwright.json.CheckSarif;
 import rungwright.json.CheckedSpec;
 import rungwright.text.CheckText;
 import rungwright.text.Colours;
+import rungwright.text.FindingText;
 import rungwright.text.UsageText;
 
 /** {@code check SPEC…}: reads and proves specs, and says what is wrong with each. */
@@ -49,8 +51,9 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--strict", description = "Warnings and notes make the exit code 1 as well.")
     private boolean strict;
 
-    @Option(names = "--format", paramLabel = "text|json", converter = Form.TextOrJson.class,
-            defaultValue = "text", description = "How to write what was found: text (the usual) or json.")
+    @Option(names = "--format", paramLabel = "text|json|sarif", converter = Form.TextJsonOrSarif.class,
+            defaultValue = "text", description =
+                    "How to write what was found: text (the usual), json, or sarif 2.1.0.")
     private Form form = Form.TEXT;
 
     @Option(names = "--certificate", paramLabel = "FILE",
@@ -81,6 +84,9 @@ final class CheckCommand implements Callable<Integer> {
         List<CheckedSpec> summaries = all.stream().map(Examined::summary).toList();
         if (form == Form.JSON) {
             CheckJson.write(console.out(), summaries);
+        } else if (form == Form.SARIF) {
+            CheckSarif.write(console.out(), all.stream().map(one -> new CheckSarif.Source(one.summary(),
+                    one.source())).toList(), FindingText::plain, Version.number());
         } else {
             write(all, shade.colours(console));
         }

@@ -13,7 +13,23 @@ enum Form {
     /** For spreadsheets. */
     CSV,
     /** The XML in which build servers read test results. */
-    JUNIT;
+    JUNIT,
+    /** The JSON in which code hosts and editors read findings. */
+    SARIF;
+
+    /** Reads {@code --format} of a command that writes text, JSON or SARIF. */
+    static final class TextJsonOrSarif implements ITypeConverter<Form> {
+        @Override
+        public Form convert(String word) {
+            return switch (word) {
+                case "text" -> TEXT;
+                case "json" -> JSON;
+                case "sarif" -> SARIF;
+                default -> throw new TypeConversionException(
+                        Shown.quoted(word) + " is none of text, json, sarif");
+            };
+        }
+    }
 
     /** Reads {@code --format} of a command that writes text or JSON. */
     static final class TextOrJson implements ITypeConverter<Form> {

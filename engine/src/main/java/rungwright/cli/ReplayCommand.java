@@ -104,7 +104,7 @@ final class ReplayCommand implements Callable<Integer> {
 
     private Summary run(Program program, Roster roster) throws IOException {
         return switch (form) {
-            case TEXT, JUNIT -> {
+            case TEXT, JUNIT, SARIF -> {
                 Timeline timeline = new Timeline(this::print);
                 Summary summary = run(program, roster, timeline);
                 timeline.flush();

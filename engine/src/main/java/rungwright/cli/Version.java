@@ -13,7 +13,8 @@ final class Version implements IVersionProvider {
         return new String[] {"rungwright " + number()};
     }
 
-    private static String number() {
+    /** The number alone. */
+    static String number() {
         Properties properties = new Properties();
         try (InputStream in = Version.class.getResourceAsStream("version.properties")) {
             properties.load(in);

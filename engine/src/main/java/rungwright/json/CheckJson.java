@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import rungwright.finding.Finding;
 import rungwright.finding.Related;
-import rungwright.finding.Witness;
 
 /**
  * What {@code check} found, as JSON of form 1:
@@ -75,38 +74,9 @@ public final class CheckJson {
         json.writeEndArray();
         if (finding.witness().isPresent()) {
             json.writeFieldName("witness");
-            witness(finding.witness().get());
+            new WitnessJson(json).write(finding.witness().get());
         }
         json.writeEndObject();
-    }
-
-    private void witness(Witness witness) throws IOException {
-        json.writeStartObject();
-        text("stage", witness.stage());
-        text("rung", witness.rung());
-        json.writeObjectFieldStart("readings");
-        for (Witness.Reading reading : witness.readings()) {
-            json.writeFieldName(reading.name());
-            reading(reading);
-        }
-        json.writeEndObject();
-        json.writeEndObject();
-    }
-
-    private void reading(Witness.Reading reading) throws IOException {
-        if (!reading.isList()) {
-            json.writeString(reading.values().get(0));
-            return;
-        }
-        json.writeStartArray();
-        for (String value : reading.values()) {
-            if (value.isEmpty()) {
-                json.writeNull();
-            } else {
-                json.writeString(value);
-            }
-        }
-        json.writeEndArray();
     }
 
     private void text(String key, Optional<String> value) throws IOException {

@@ -39,6 +39,13 @@ public final class FindingText {
         this.colours = colours;
     }
 
+    /** A finding in a line of plain words, with its witness and hint: where the place is shown otherwise. */
+    public static String plain(Finding finding) {
+        return finding.message() + finding.witness().map(witness -> "; for example: "
+                + WitnessText.of(witness))
+                .orElse("") + (finding.hint().isEmpty() ? "" : "; hint: " + finding.hint());
+    }
+
     /** All findings in the order given, at most 20 of a code and then how many more there are. */
     public List<String> lines(List<Finding> findings) {
         List<String> lines = new ArrayList<>();

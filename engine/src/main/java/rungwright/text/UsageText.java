@@ -44,6 +44,21 @@ public final class UsageText {
         return "the file " + Shown.quoted(file) + " cannot be read";
     }
 
+    /** A text that cannot be laid out. */
+    public static String noLayout(String file) {
+        return Shown.text(file) + ": is no YAML that can be laid out; `check` says why";
+    }
+
+    /** A text that is laid out in another way. */
+    public static String otherLayout(String file) {
+        return Shown.text(file) + ": would change";
+    }
+
+    /** A file that is there already. */
+    public static String isThere(String file) {
+        return "the file " + Shown.quoted(file) + " is there already, and is not written over";
+    }
+
     /** A certificate of several specs. */
     public static String certificateOfOne() {
         return "a certificate is of one spec";
