@@ -2,6 +2,7 @@ package rungwright.cli;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -13,6 +14,7 @@ import rungwright.compare.Comparison;
 import rungwright.compare.Crossing;
 import rungwright.compare.Moved;
 import rungwright.compare.Person;
+import rungwright.json.CompareJson;
 import rungwright.text.Colours;
 import rungwright.text.CompareText;
 import rungwright.text.CrossingText;
@@ -89,8 +91,8 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Colours colours = shade.colours(console);
-        Optional<Versions> versions = Versions.read(old, changed, console, size.boxes(), colours);
+        Optional<Versions> versions = Versions.read(old, changed, console, size.boxes(),
+                shade.colours(console));
         if (versions.isEmpty()) {
             return Exit.TROUBLE;
         }
@@ -99,19 +101,30 @@ final class CompareCommand implements Callable<Integer> {
         LogPair pair = new LogPair(comparison, logs, trainees, ignored, console);
         Optional<Moved> moved = logs.isEmpty() ? Optional.empty() : Optional.of(pair.moved());
         LocalDate date = day.orElse(console.today());
-        List<Crossing> people = journals.isEmpty() ? List.of()
-                : People.of(comparison, date, journals.get(), pair.people()).stream().map(Person::crossing)
-                        .toList();
-        CompareText.lines(comparison, colours).forEach(console.out()::println);
-        moved.ifPresent(both -> {
-            console.out().println();
-            MovedText.lines(both, colours).forEach(console.out()::println);
-        });
-        if (journals.isPresent()) {
-            console.out().println();
-            CrossingText.lines(comparison, date, people, colours).forEach(console.out()::println);
-        }
+        Optional<List<Crossing>> people = journals.isEmpty() ? Optional.empty()
+                : Optional.of(People.of(comparison, date, journals.get(), pair.people()).stream()
+                        .map(Person::crossing).toList());
+        write(comparison, moved, people, date);
         boolean same = comparison.differences().isEmpty() && moved.filter(both -> !both.isSame()).isEmpty();
         return same ? Exit.FINE : Exit.TROUBLE;
+    }
+
+    private void write(Comparison comparison, Optional<Moved> moved, Optional<List<Crossing>> people,
+            LocalDate date) throws IOException {
+        if (form == Form.JSON) {
+            CompareJson.write(console.out(), comparison, moved, people);
+            return;
+        }
+        Colours colours = shade.colours(console);
+        List<String> lines = new ArrayList<>(CompareText.lines(comparison, colours));
+        moved.ifPresent(both -> {
+            lines.add("");
+            lines.addAll(MovedText.lines(both, colours));
+        });
+        people.ifPresent(all -> {
+            lines.add("");
+            lines.addAll(CrossingText.lines(comparison, date, all, colours));
+        });
+        lines.forEach(console.out()::println);
     }
 }

@@ -28,14 +28,14 @@ final class Proving {
         this.sides = sides;
     }
 
-    /** On some rung of these kinds of a stage, with rows and windows open or about to be complete. */
+    /** On some rung of these kinds of a stage, with rows and windows about to be complete, else open. */
     Optional<Proof> session(Sample sample, Stage old, Stage changed, Where where, Answer before,
             Answer after) {
         Pose pose = Pose.of(sample);
         List<String> names = pose.rungs(sides.changed(), changed);
         List<String> oldNames = pose.rungs(sides.old(), old);
-        List<List<Optional<String>>> counts = List.of(List.of(Optional.empty(), Optional.empty()),
-                List.of(counting(before), counting(after)));
+        List<List<Optional<String>>> counts = List.of(List.of(counting(before), counting(after)),
+                List.of(Optional.empty(), Optional.empty()));
         for (int rung = 1; rung <= names.size(); rung++) {
             int there = oldNames.indexOf(names.get(rung - 1)) + 1;
             boolean meant = where.rungs().contains(Rungs.of(rung, names.size())) && there > 0

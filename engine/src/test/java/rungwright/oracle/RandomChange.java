@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 
 /** Makes up a new version of a small spec: one or two things in it are others now. */
 final class RandomChange {
@@ -29,7 +30,21 @@ final class RandomChange {
         for (int i = 0; i < 1 + random.nextInt(2); i++) {
             made.change(made.random.nextInt(KINDS));
         }
-        return Trim.unusedAssessments(made.toy);
+        return made.isWhole() ? Trim.unusedAssessments(made.toy) : RandomSpecs.sibling(seed, 0);
+    }
+
+    /** Whether every assessment and ladder that a target asks for is still there. */
+    private boolean isWhole() {
+        List<Rule> all = new ArrayList<>(toy.breaks());
+        toy.stages().forEach(stage -> all.addAll(toy.inForce(stage)));
+        toy.place().ifPresent(place -> all.addAll(place.rules()));
+        return all.stream().flatMap(rule -> Stream.concat(rule.to().stream(), rule.atEnd().stream()))
+                .filter(go -> go.way() == Go.Way.UP_TO).allMatch(this::isThere);
+    }
+
+    private boolean isThere(Go go) {
+        return (go.rung().isEmpty() || toy.assessment(go.rung()).isPresent())
+                && toy.ladder(toy.stages().get(toy.stageNumber(go.stage()))).isPresent();
     }
 
     private void change(int kind) {
