@@ -104,6 +104,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new ManualCommand())
                 .addSubcommand(new ShowCommand(console))
                 .addSubcommand(new DrawCommand(console))
+                .addSubcommand(new HandoutCommand(console))
                 .addSubcommand(new StepCommand(console))
                 .addSubcommand(new ReplayCommand(console))
                 .addSubcommand(new TestCommand(console))

@@ -2,9 +2,8 @@ package rungwright.page;
 
 /** How pictures look, light and dark; lines differ by their pattern, not by colour alone. */
 final class PictureStyle {
-    /** The style of a picture. */
-    static final String CSS = """
-            <style>
+    /** The rules themselves. */
+    static final String RULES = """
             .paper{fill:#fbfaf7}
             text{font:14px system-ui,-apple-system,"Segoe UI","DejaVu Sans",sans-serif;fill:#20242a}
             .head{font-size:19px;font-weight:700}.name{font-size:16px;font-weight:700}
@@ -24,8 +23,10 @@ final class PictureStyle {
             .trail,.trail-tick{stroke:#f0a05a}.stop,.mark{fill:#f0a05a}.count{fill:#16181c}}
             @media print{.paper{fill:none}text{fill:#000}.box{fill:none;stroke:#000}.way{stroke:#000}
             .cell{fill:none;stroke:#000}.tip{fill:#000}}
-            </style>
             """;
+
+    /** The style of a picture, as an element. */
+    static final String CSS = "<style>" + RULES + "</style>\n";
 
     /** The tip of every way. */
     static final String MARKERS = "<defs><marker id=\"arrow\" viewBox=\"0 0 10 10\" refX=\"2\" refY=\"5\""

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rungwright.program.Clause;
 import rungwright.program.Criterion;
+import rungwright.program.DecisionTable;
 import rungwright.program.Ladder;
 import rungwright.program.Outline;
 import rungwright.program.Prescription;
@@ -24,6 +25,11 @@ public record RuleWords(Outline outline) {
         List<String> anyOf = rule.when().anyOf().stream().map(RuleWords::all).toList();
         return String.join("; or ", anyOf) + (rule.repeat().isOnce() ? ""
                 : ", in " + RepeatText.of(rule.repeat()));
+    }
+
+    /** What a row of a decision table catches: an {@code otherwise} is spelled out. */
+    public static String catches(DecisionTable.Row row) {
+        return ClauseText.row(row);
     }
 
     private static String all(List<Criterion> criteria) {

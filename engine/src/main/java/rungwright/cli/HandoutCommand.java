@@ -1,0 +1,89 @@
+package rungwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
+import rungwright.finding.Shown;
+import rungwright.page.HandoutPage;
+import rungwright.program.Program;
+import rungwright.text.CheckText;
+import rungwright.text.HandoutWords;
+
+/** {@code handout SPEC}: one page that answers by itself. */
+@Command(
+        name = "handout",
+        header = "Write a page for trainees that answers `what now?` by itself.",
+        description = {
+            "Writes one HTML file: cautions, the picture, a card a stage, a form for paper, and a part in",
+            "which a trainee enters what they did and reads what is next and why. It works without a",
+            "network, and what is entered stays in the reader's browser.",
+            ""
+        },
+        synopsisHeading = "%n",
+        optionListHeading = "%nOptions:%n",
+        footer = {
+            "",
+            "For example:",
+            "  rungwright handout program.yaml -o dip.html",
+            "  rungwright handout program.yaml --language de -o dip.html",
+            "",
+            "Exit code 0 where the page is written, 1 where the spec is not proven, 2 where a file cannot",
+            "be used."
+        })
+final class HandoutCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Parameters(paramLabel = "SPEC", description = "The spec's file; - is standard input.")
+    private String file = "";
+
+    @Option(names = "--language", paramLabel = "en|de", converter = Language.class, defaultValue = "en",
+            description = "The language of the page's own words, en (the usual) or de; what the spec says"
+                    + " stands as it is.")
+    private Locale language = Locale.ENGLISH;
+
+    @Mixin
+    private final OutFile output = new OutFile();
+
+    @Mixin
+    private final ProofSize size = new ProofSize();
+
+    @Mixin
+    private final Shade shade = new Shade();
+
+    HandoutCommand(Console console) {
+        this.console = console;
+    }
+
+    /** Reads {@code --language}. */
+    static final class Language implements ITypeConverter<Locale> {
+        @Override
+        public Locale convert(String word) {
+            return switch (word) {
+                case "en" -> Locale.ENGLISH;
+                case "de" -> Locale.GERMAN;
+                default -> throw new TypeConversionException(Shown.quoted(word) + " is neither en nor de");
+            };
+        }
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Examined examined = Examined.of(file, new Input(file, console).bytes(), size.boxes());
+        if (examined.checked().program().isEmpty()) {
+            CheckText.lines(examined.summary(), examined.source(), shade.colours(console))
+                    .forEach(console.err()::println);
+            return Exit.TROUBLE;
+        }
+        Program program = examined.checked().program().get();
+        byte[] page = HandoutPage.of(program, HandoutWords.of(language)).getBytes(StandardCharsets.UTF_8);
+        output.write(console, out -> out.write(page));
+        return Exit.FINE;
+    }
+}

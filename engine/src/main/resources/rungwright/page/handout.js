@@ -1,0 +1,336 @@
+// The answering part of a handout: asks, decides with the stepper, and remembers in this browser alone.
+(() => {
+  "use strict";
+  const data = JSON.parse(document.getElementById("program").textContent);
+  const words = JSON.parse(document.getElementById("words").textContent);
+  const program = data.decides;
+  const KEY = "handout " + program.fingerprint;
+  const home = document.getElementById("answer");
+
+  // ---- remembering -----------------------------------------------------------------------------------------
+  let storage = null;
+  try { storage = window.localStorage; storage.getItem(KEY); } catch (e) { storage = null; }
+  let events = [];
+  const readEvents = (text) => text.split("\n").filter((line) => line.trim() !== "").map((line) => JSON.parse(line));
+  const writeEvents = () => events.map((event) => JSON.stringify(event)).join("\n") + (events.length ? "\n" : "");
+  const keep = () => { if (storage) { try { storage.setItem(KEY, writeEvents()); } catch (e) { say(words.notKept); } } };
+  /** The state after all events, and the last decision. */
+  const fold = (all) => all.reduce(({ state }, event) => {
+    const last = Stepper.step(program, state, event);
+    return { state: last.after, last };
+  }, { state: null, last: null });
+
+  // ---- building the page -----------------------------------------------------------------------------------
+  const node = (tag, attributes = {}, ...children) => {
+    const made = document.createElement(tag);
+    Object.entries(attributes).forEach(([name, value]) => {
+      if (name === "on") { made.addEventListener(value[0], value[1]); } else { made.setAttribute(name, value); }
+    });
+    children.flat(Infinity).forEach((child) => made.append(child));
+    return made;
+  };
+  const list = (items) => node("ul", {}, items.map((item) => node("li", {}, item)));
+  const fill = (text, ...values) => values.reduce((left, value, index) => left.split("{" + index + "}").join(value), text);
+  const place = (at) => at["stage name"] + (at["rung name"] ? ", " + fill(words.rung, at["rung name"]) : "");
+  const today = () => {
+    const now = new Date();
+    const two = (n) => String(n).padStart(2, "0");
+    return now.getFullYear() + "-" + two(now.getMonth() + 1) + "-" + two(now.getDate());
+  };
+  const range = (values) => (values.words ? values.words.join(", ")
+    : fill(words.range, Stepper.showValue(values, 0), Stepper.showValue(values, values.count - 1)));
+
+  const live = node("div", { id: "said", role: "status", "aria-live": "polite", tabindex: "-1" });
+  const say = (text) => { live.textContent = text; };
+
+  let number = 0;
+  /** One question with its field; `read` gives the answer as text. */
+  const question = (label, values, hint) => {
+    number += 1;
+    const id = "q" + number;
+    const help = node("span", { id: id + "h", class: "hint" }, hint);
+    const field = values.words
+      ? node("select", { id, "aria-describedby": id + "h" }, node("option", { value: "" }, words.choose),
+        values.words.map((word) => node("option", { value: word }, word)))
+      : node("input", { id, type: "text", inputmode: "decimal", autocomplete: "off", "aria-describedby": id + "h" });
+    return { row: node("p", { class: "question" }, node("label", { for: id }, label), field, help), read: () => field.value, field };
+  };
+
+  const dateQuestion = () => {
+    number += 1;
+    const id = "q" + number;
+    const field = node("input", { id, type: "date", value: today(), required: "" });
+    return { row: node("p", { class: "question" }, node("label", { for: id }, words.date), field), read: () => field.value, field };
+  };
+
+  /** A form that shows what is wrong above its button and stays as it is then. */
+  const form = (heading, rows, button, submit) => {
+    const trouble = node("p", { class: "trouble", role: "alert" });
+    const made = node("form", { class: "card", novalidate: "" }, node("h3", {}, heading), rows, trouble,
+      node("p", {}, node("button", { type: "submit" }, button)));
+    made.addEventListener("submit", (event) => {
+      event.preventDefault();
+      trouble.textContent = "";
+      const wrong = submit();
+      if (wrong) { trouble.textContent = wrong; }
+    });
+    return made;
+  };
+
+  const refusal = (decision) => fill(words.refusals[decision.refusal.code] || words.refused, ...decision.refusal.subjects);
+
+  /** Records an event if the program takes it; what is wrong otherwise. */
+  const record = (event) => {
+    const decision = Stepper.step(program, fold(events).state, event);
+    if (decision.kind === "refused") { return refusal(decision); }
+    events.push(event);
+    keep();
+    show(decision);
+    return "";
+  };
+
+  // ---- the forms -------------------------------------------------------------------------------------------
+  const factQuestions = () => program.facts.map((fact) => ({ fact, ...question(fact.name, fact.list ? {} : fact.values,
+    (fact.list ? words.several + " " : "") + range(fact.values)) }));
+  const testQuestions = () => program.assessments.map((asked) => ({ asked, ...question(asked.ask || asked.name, asked.values, range(asked.values)) }));
+  const trainee = (facts, tests, least) => {
+    const given = { facts: {}, assessment: {} };
+    facts.forEach(({ fact, read }) => {
+      const items = fact.list ? read().split(/[;,]/).map((item) => item.trim()).filter((item) => item !== "") : [read().trim()];
+      put(given.facts, fact.name, items);
+    });
+    tests.forEach(({ asked, read }) => {
+      const text = read().trim();
+      if (text !== "") { put(given.assessment, asked.name, text); } else if (least) {
+        put(given.assessment, asked.name, Stepper.showValue(asked.values, 0));
+      }
+    });
+    return given;
+  };
+  const put = (object, name, value) => Object.defineProperty(object, name, { value, enumerable: true, configurable: true, writable: true });
+
+  const startForms = () => {
+    const date = dateQuestion();
+    const facts = factQuestions();
+    const tests = testQuestions();
+    const parts = [form(words.newHere, [date.row, facts.map((each) => each.row), tests.map((each) => each.row)], words.placeMe,
+      () => record({ form: 1, event: "enrol", date: date.read(), ...trainee(facts, tests, false) }))];
+    parts.push(knownPlace());
+    return parts;
+  };
+
+  const knownPlace = () => {
+    const date = dateQuestion();
+    const facts = factQuestions();
+    const tests = testQuestions();
+    const stage = question(words.whichStage, { words: program.stages.map((each) => each.name) }, words.whichStageHint);
+    const rung = question(words.whichRung, {}, words.whichRungHint);
+    return node("details", { class: "card" }, node("summary", {}, words.knowPlace),
+      form(words.knowPlace, [date.row, facts.map((each) => each.row), tests.map((each) => each.row), stage.row, rung.row], words.startThere, () => {
+        const enrol = { form: 1, event: "enrol", date: date.read(), ...trainee(facts, tests, true) };
+        const first = Stepper.step(program, null, enrol);
+        if (first.kind === "refused") { return refusal(first); }
+        const to = stage.read() + (rung.read().trim() ? " / " + rung.read().trim() : "");
+        const move = { form: 1, event: "move", date: date.read(), to, why: words.ownChoice };
+        const second = Stepper.step(program, first.after, move);
+        if (second.kind === "refused") {
+          const index = program.stages.findIndex((each) => each.name === stage.read());
+          return index < 0 ? words.chooseStage : fill(words.noRung, Stepper.rungs(program, first.after, index).map((each) => each.name).join(", "));
+        }
+        events = [enrol];
+        return record(move);
+      }));
+  };
+
+  const sessionForm = (state) => {
+    const date = dateQuestion();
+    const body = node("div");
+    const sets = question(words.howManySets, {}, words.howManySetsHint);
+    sets.field.value = "3";
+    let asked = [];
+    const draw = () => {
+      const day = date.read() >= state.latest ? date.read() : state.latest;
+      const at = Stepper.ahead(program, state, day).placed.at;
+      const needed = program.stages[at.stage].needed.map((index) => program.measures[index]);
+      const many = Math.min(30, Math.max(1, parseInt(sets.read(), 10) || 1));
+      asked = [];
+      body.replaceChildren();
+      needed.filter((measure) => measure.set).length && body.append(sets.row);
+      for (let set = 0; set < many; set += 1) {
+        const inSet = needed.filter((measure) => measure.set).map((measure) => ({ measure, set, ...ask(measure) }));
+        if (inSet.length) {
+          body.append(node("fieldset", {}, node("legend", {}, fill(words.set, set + 1)), inSet.map((each) => each.row)));
+          asked.push(...inSet);
+        }
+      }
+      needed.filter((measure) => !measure.set).forEach((measure) => {
+        const one = { measure, set: null, ...ask(measure) };
+        body.append(one.row);
+        asked.push(one);
+      });
+    };
+    const ask = (measure) => question(measure.ask || measure.name, measure.values, range(measure.values)
+      + (measure.otherwise === null ? "" : "; " + fill(words.ifLeftOut, Stepper.showValue(measure.values, measure.otherwise))));
+    date.field.addEventListener("change", draw);
+    sets.field.addEventListener("change", draw);
+    draw();
+    return form(words.whatDidYouDo, [date.row, body], words.whatNow, () => {
+      const event = { form: 1, event: "session", date: date.read(), readings: {}, sets: [] };
+      asked.forEach(({ measure, set, read }) => {
+        const text = read().trim();
+        if (set !== null) { while (event.sets.length <= set) { event.sets.push({}); } }
+        if (text !== "") { put(set === null ? event.readings : event.sets[set], measure.name, text); }
+      });
+      return record(event);
+    });
+  };
+
+  const clearanceForm = () => {
+    const date = dateQuestion();
+    const by = question(words.clearedBy, {}, words.clearedByHint);
+    return form(words.stoppedHeading, [node("p", { class: "stop" }, words.stopped), date.row, by.row], words.goOn,
+      () => (by.read().trim() ? record({ form: 1, event: "clearance", date: date.read(), by: by.read().trim() }) : words.whoCleared));
+  };
+
+  const changeForm = (state) => {
+    const date = dateQuestion();
+    const facts = factQuestions();
+    const tests = testQuestions();
+    facts.forEach(({ fact, field }) => { field.value = state.facts[fact.name].join(", "); });
+    tests.forEach(({ asked, field }) => { field.value = state.assessment[asked.name] || ""; });
+    if (!facts.length && !tests.length) { return []; }
+    return node("details", { class: "card" }, node("summary", {}, words.changed),
+      form(words.changed, [date.row, facts.map((each) => each.row), tests.map((each) => each.row)], words.saveChange,
+        () => record({ form: 1, event: "facts", date: date.read(), ...trainee(facts, tests, false) })));
+  };
+
+  // ---- the answer ------------------------------------------------------------------------------------------
+  const headline = (decision) => {
+    const at = decision.after ? place(decision.after.at) : "";
+    const progress = decision.progress && decision.progress.met < decision.progress.wanted
+      ? " " + fill(words.counted, decision.progress.met, decision.progress.wanted) : "";
+    return fill(words.kinds[decision.kind], at) + progress;
+  };
+
+  /** What the rule that spoke asked, and what was logged. */
+  const why = (decision) => {
+    if (!decision.rule || !decision.seen) { return []; }
+    const layers = [program.stop, program.every, ...program.stages.map((stage) => stage.rules)];
+    const layer = layers.find((each) => each.rules.includes(decision.rule));
+    const logged = layer.axes.map((axis) => fill(words.logged, axis.name, Stepper.shown(program, decision.seen, axis.of)));
+    const rule = data.says[decision.rule.label];
+    return [node("h4", {}, words.why), node("p", {}, fill(words.because, rule || decision.rule.label)), list([...new Set(logged)])];
+  };
+
+  /** Each way on from where the session was judged, with what was met of it and what was not. */
+  const movesOn = (decision) => {
+    if (!decision.seen || !["hold", "fall back"].includes(decision.kind)) { return []; }
+    const from = decision.break ? decision.break.to : decision.before.at;
+    const layer = program.stages[from.stage].rules;
+    const point = Stepper.positions(program, layer, decision.seen);
+    const ways = layer.boxes.filter((box) => layer.rules[box.rule].kind === "advance").map((box) => list(box.asks.map(([axis, asked]) => {
+      const [from2, to] = box.sides[axis];
+      const met = from2 <= point[axis] && point[axis] < to;
+      return fill(met ? words.met : words.unmet, layer.axes[axis].name, asked, Stepper.shown(program, decision.seen, layer.axes[axis].of));
+    })));
+    return ways.length ? [node("h4", {}, words.movesOn), ways.flatMap((way, index) => (index ? [node("p", {}, words.or), way] : [way]))] : [];
+  };
+
+  const next = (state) => {
+    if (state.status !== "training") { return []; }
+    const stage = data.stages[state.at.stage];
+    return [node("h4", {}, fill(words.nextTime, place(state.at))), list(stage.doing), node("h4", {}, words.cautions), list(data.cautions)];
+  };
+
+  const answer = (decision) => {
+    const parts = [node("h3", { id: "headline", tabindex: "-1" }, headline(decision))];
+    if (decision.break) {
+      const to = decision.break.to === "goal" ? words.goal : place(decision.break.to);
+      parts.push(node("p", {}, fill(words.afterBreak, decision.break.away, place(decision.break.from), to)));
+    }
+    if (decision.rule && decision.rule.say) { parts.push(node("p", { class: "say" }, decision.rule.say)); }
+    parts.push(...why(decision), ...movesOn(decision));
+    if (decision.after) { parts.push(...next(decision.after)); }
+    return node("div", { class: "card answer" + (decision.kind === "stop" ? " stop" : "") }, parts.flat());
+  };
+
+  // ---- history ---------------------------------------------------------------------------------------------
+  const history = () => {
+    let state = null;
+    const rows = events.map((event) => {
+      const decision = Stepper.step(program, state, event);
+      state = decision.after;
+      return node("tr", {}, node("td", {}, event.date), node("td", {}, headline(decision)));
+    });
+    const file = node("input", { type: "file", id: "import", accept: ".jsonl,.txt,application/json" });
+    file.addEventListener("change", () => file.files[0] && file.files[0].text().then(take));
+    const buttons = [
+      node("button", { type: "button", on: ["click", back] }, words.takeBack),
+      node("button", { type: "button", on: ["click", save] }, words.save),
+      node("button", { type: "button", on: ["click", forget] }, words.forget),
+    ];
+    return node("details", { class: "card" }, node("summary", {}, fill(words.history, events.length)),
+      node("table", {}, node("thead", {}, node("tr", {}, node("th", { scope: "col" }, words.date), node("th", { scope: "col" }, words.whatCame))),
+        node("tbody", {}, rows)),
+      node("p", { class: "buttons" }, events.length ? buttons : []),
+      node("p", {}, node("label", { for: "import" }, words.load), " ", file),
+      node("p", { class: "hint" }, storage ? words.kept : words.notKept));
+  };
+  const back = () => { events.pop(); keep(); show(fold(events).last); };
+  const save = () => {
+    const link = node("a", { href: URL.createObjectURL(new Blob([writeEvents()], { type: "application/jsonl" })), download: words.fileName });
+    document.body.append(link);
+    link.click();
+    link.remove();
+  };
+  const forget = () => {
+    if (window.confirm(words.forgetSure)) {
+      events = [];
+      if (storage) { storage.removeItem(KEY); }
+      show(null);
+      say(words.forgotten);
+    }
+  };
+  const take = (text) => {
+    try {
+      const taken = readEvents(text);
+      let state = null;
+      taken.forEach((event, index) => {
+        const decision = Stepper.step(program, state, event);
+        if (decision.kind === "refused") { throw new Error(fill(words.badLine, index + 1, refusal(decision))); }
+        state = decision.after;
+      });
+      events = taken;
+      keep();
+      show(fold(events).last);
+      say(fill(words.taken, taken.length));
+    } catch (trouble) {
+      say(fill(words.notTaken, trouble.message));
+    }
+  };
+
+  // ---- all of it -------------------------------------------------------------------------------------------
+  const show = (decision) => {
+    const { state } = fold(events);
+    const parts = decision ? [answer(decision)] : [];
+    if (!state) { parts.push(...startForms()); } else if (state.status === "stopped") {
+      parts.push(clearanceForm());
+    } else if (state.status === "training") {
+      parts.push(sessionForm(state), changeForm(state));
+    }
+    parts.push(history());
+    home.replaceChildren(live, ...parts.flat(Infinity));
+    const headlineNode = document.getElementById("headline");
+    if (decision && headlineNode) { headlineNode.focus(); }
+  };
+
+  if (storage) {
+    try {
+      events = readEvents(storage.getItem(KEY) || "");
+    } catch (e) {
+      events = [];
+    }
+  }
+  window.Handout = { step: Stepper.step, program };
+  show(fold(events).last);
+})();
