@@ -117,7 +117,7 @@ public final class SheetJson implements SheetRow.Cases<Void> {
         json.writeNumberField("since advance", marks.sinceAdvance());
         json.writeBooleanField("stalled", marks.stalled());
         if (marks.movedByCoach().isPresent()) {
-            json.writeObjectFieldStart("moved by coach");
+            json.writeObjectFieldStart("moved by the coach");
             day("date", Optional.of(marks.movedByCoach().get().date()));
             json.writeStringField("why", marks.movedByCoach().get().why());
             text("by", marks.movedByCoach().get().by());

@@ -126,7 +126,11 @@ public final class DecisionText {
                 + ": logged " + reason.logged();
     }
 
+    /** What else might have come of it; not after a stop, where it would only teach which number to give. */
     private void otherWays() {
+        if (decision.kind() == Kind.STOP) {
+            return;
+        }
         items("It would have gone another way:", decision.nearest().stream().map(DecisionText::of).toList());
     }
 

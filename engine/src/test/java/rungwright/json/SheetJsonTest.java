@@ -84,10 +84,10 @@ class SheetJsonTest {
         assertEquals("rule, from, to, days away", keys(row("Dunja").get("break").fields()));
         assertEquals("10 kg", text(row("Dunja"), "break", "from", "rung name"));
         assertEquals("25 kg", text(row("Dunja"), "break", "to", "rung name"));
-        assertEquals("date, why, by", keys(row("Goran").get("moved by coach").fields()));
-        assertEquals("Was fresh, and did two with us", text(row("Goran"), "moved by coach", "why"));
+        assertEquals("date, why, by", keys(row("Goran").get("moved by the coach").fields()));
+        assertEquals("Was fresh, and did two with us", text(row("Goran"), "moved by the coach", "why"));
         assertEquals("3", text(row("Mats"), "torn", "line"));
-        assertEquals("name, group, status, sessions here, since advance, stalled, moved by coach,"
+        assertEquals("name, group, status, sessions here, since advance, stalled, moved by the coach,"
                 + " refused entries", keys(row("Fenna")));
     }
 

@@ -65,6 +65,13 @@ class DecisionTextTest {
     }
 
     @Test
+    void aStopDoesNotTeachWhichNumberToGive() {
+        Decision stop = session(0, 18, 7);
+        assertFalse(stop.nearest().isEmpty());
+        assertFalse(text(stop).contains("another way"), text(stop));
+    }
+
+    @Test
     void aClearanceSaysWhereTheStopLeadsAndNotToStopAgain() {
         String text = text(session(0, 18, 7),
                 new Event.Clearance(DAY.plusDays(3), Optional.empty(), "Dr. Alder"));
