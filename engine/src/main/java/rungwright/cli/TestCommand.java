@@ -11,28 +11,33 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import rungwright.json.TrialJson;
 import rungwright.program.Program;
+import rungwright.spec.Spec;
 import rungwright.text.CasesText;
 import rungwright.text.CheckText;
 import rungwright.text.Colours;
 import rungwright.text.CoverageText;
+import rungwright.text.FaultsText;
 import rungwright.text.FindingText;
 import rungwright.text.JunitXml;
 import rungwright.text.TrialText;
 import rungwright.text.UsageText;
 import rungwright.trial.Boundaries;
+import rungwright.trial.Case;
+import rungwright.trial.CaseRun;
 import rungwright.trial.Cases;
 import rungwright.trial.CasesRun;
 import rungwright.trial.Coverage;
-import rungwright.trial.Heard;
+import rungwright.trial.FaultRun;
+import rungwright.trial.FaultReport;
 import rungwright.trial.Tryouts;
 import rungwright.yaml.CasesReader;
 
@@ -62,14 +67,16 @@ import rungwright.yaml.CasesReader;
             "  rungwright test program.yaml cases.yaml --format junit > results.xml",
             "  rungwright test program.yaml --boundaries cases.yaml",
             "  rungwright test program.yaml cases.yaml --coverage --at-least 90",
+            "  rungwright test program.yaml cases.yaml --faults",
             "",
-            "Exit code 0 where every case went as expected, 1 where one failed or could not be read, or",
-            "less was tried than asked for, 2 where a file cannot be read or written at all."
+            "Exit code 0 where every case went as expected, 1 where one failed or could not be read,",
+            "less was tried than asked for, or a fault went unnoticed, 2 where a file cannot be read or",
+            "written at all."
         })
 final class TestCommand implements Callable<Integer> {
     private final Console console;
 
-    @Spec
+    @CommandLine.Spec
     private CommandSpec command;
 
     @Parameters(index = "0", paramLabel = "SPEC", description = "The spec's file; - is standard input.")
@@ -97,6 +104,11 @@ final class TestCommand implements Callable<Integer> {
         "with what the spec decides today, for you to read and to keep."})
     private Optional<String> boundaries = Optional.empty();
 
+    @Option(names = "--faults", description = {
+        "Plant faults in the spec, one at a time, run the cases, and list the faults that no case notices,",
+        "each with a session that would. What a fault changes for nobody is proven, and not counted."})
+    private boolean faults;
+
     @Mixin
     private final ProofSize size = new ProofSize();
 
@@ -121,10 +133,11 @@ final class TestCommand implements Callable<Integer> {
                     .forEach(console.err()::println);
             return Exit.TROUBLE;
         }
-        return test(examined.checked().program().get(), contents.subList(1, contents.size()));
+        return test(examined.spec().orElseThrow(), examined.checked().program().get(),
+                contents.subList(1, contents.size()));
     }
 
-    private int test(Program program, List<byte[]> contents) throws IOException {
+    private int test(Spec spec, Program program, List<byte[]> contents) throws IOException {
         List<CasesRun> runs = new ArrayList<>();
         for (int i = 0; i < files.size(); i++) {
             Cases cases = Cases.of(program, CasesReader.readBytes(contents.get(i)));
@@ -133,39 +146,55 @@ final class TestCommand implements Callable<Integer> {
                 findings(files.get(i), contents.get(i), cases);
             }
         }
+        WorkBar bar = new WorkBar(console);
         Optional<Tryouts> tryouts = asksMore() ? Optional.of(Tryouts.of(program)) : Optional.empty();
         Optional<Coverage> covered = tryouts.filter(all -> coverage || atLeast.isPresent())
                 .map(all -> all.coverage(runs.stream().flatMap(run -> run.runs().stream()).toList()));
-        write(runs, covered.filter(each -> coverage || isTooLow(each)));
+        boolean passed = runs.stream().allMatch(CasesRun::isFine);
+        Optional<FaultReport> planted = tryouts.filter(all -> faults && passed)
+                .map(all -> FaultRun.of(spec, all, cases(runs), size.boxes(), bar));
+        bar.clear();
+        write(runs, covered.filter(each -> coverage || isTooLow(each)), planted);
         if (boundaries.isPresent()) {
-            write(boundaries.get(), program, tryouts.orElseThrow());
+            write(boundaries.get(), program, tryouts.orElseThrow(), bar);
         }
-        boolean fine = runs.stream().allMatch(CasesRun::isFine) && covered.filter(this::isTooLow).isEmpty();
-        return fine ? Exit.FINE : Exit.TROUBLE;
+        if (faults && !passed) {
+            console.err().println(FaultsText.casesFirst());
+        }
+        boolean enough = covered.filter(this::isTooLow).isEmpty()
+                && planted.filter(each -> !each.of(FaultReport.Fate.UNNOTICED).isEmpty()).isEmpty();
+        return passed && enough ? Exit.FINE : Exit.TROUBLE;
+    }
+
+    private static List<Case> cases(List<CasesRun> runs) {
+        return runs.stream().flatMap(run -> run.runs().stream()).map(CaseRun::ran).toList();
     }
 
     private boolean asksMore() {
-        return coverage || atLeast.isPresent() || boundaries.isPresent();
+        return coverage || faults || atLeast.isPresent() || boundaries.isPresent();
     }
 
     private boolean isTooLow(Coverage covered) {
         return atLeast.filter(percent -> covered.percent() < percent).isPresent();
     }
 
-    private void write(List<CasesRun> runs, Optional<Coverage> covered) throws IOException {
+    private void write(List<CasesRun> runs, Optional<Coverage> covered, Optional<FaultReport> planted)
+            throws IOException {
         switch (form) {
-            case JSON -> TrialJson.write(console.out(), runs, covered);
+            case JSON -> TrialJson.write(console.out(), runs, covered, planted);
             case JUNIT -> console.out().print(JunitXml.of(runs));
             case TEXT, CSV -> {
                 runs.forEach(run -> TrialText.lines(run).forEach(console.out()::println));
                 covered.ifPresent(each -> CoverageText.lines(each).forEach(console.out()::println));
+                planted.ifPresent(each -> FaultsText.lines(each).forEach(console.out()::println));
             }
         }
     }
 
     /** A new file; one that is there already is somebody's work. */
-    private void write(String file, Program program, Tryouts tryouts) {
-        List<String> lines = CasesText.lines(program.outline().name(), Boundaries.of(tryouts, Heard.NOBODY));
+    private void write(String file, Program program, Tryouts tryouts, WorkBar bar) {
+        List<String> lines = CasesText.lines(program.outline().name(), Boundaries.of(tryouts, bar));
+        bar.clear();
         try {
             Files.write(Path.of(file), lines, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW,
                     StandardOpenOption.WRITE);

@@ -14,6 +14,7 @@ import rungwright.trial.CaseRun;
 import rungwright.trial.CasesRun;
 import rungwright.trial.Coverage;
 import rungwright.trial.Failure;
+import rungwright.trial.FaultReport;
 
 /**
  * What a spec's cases came to, as JSON of form 1:
@@ -27,8 +28,8 @@ public final class TrialJson {
     }
 
     /** Writes one document and ends it with a newline; the stream stays open. */
-    public static void write(OutputStream out, List<CasesRun> runs, Optional<Coverage> coverage)
-            throws IOException {
+    public static void write(OutputStream out, List<CasesRun> runs, Optional<Coverage> coverage,
+            Optional<FaultReport> faults) throws IOException {
         try (JsonGenerator json = Form.generator(out)) {
             json.writeStartObject();
             json.writeNumberField("form", Form.NUMBER);
@@ -40,6 +41,10 @@ public final class TrialJson {
             if (coverage.isPresent()) {
                 json.writeFieldName("coverage");
                 new TrialJson(json).coverage(coverage.get());
+            }
+            if (faults.isPresent()) {
+                json.writeFieldName("faults");
+                new TrialJson(json).faults(faults.get());
             }
             json.writeEndObject();
             json.writeRaw('\n');
@@ -62,6 +67,21 @@ public final class TrialJson {
         }
         json.writeEndArray();
         json.writeEndObject();
+    }
+
+    private void faults(FaultReport faults) throws IOException {
+        json.writeStartArray();
+        for (FaultReport.Result result : faults.results()) {
+            json.writeStartObject();
+            json.writeStringField("fault", result.words());
+            json.writeNumberField("line", result.place().line());
+            json.writeStringField("fate", result.fate().name().toLowerCase(Locale.ROOT));
+            if (result.by().isPresent()) {
+                json.writeStringField("noticed by", result.by().get());
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void file(CasesRun run) throws IOException {

@@ -1,5 +1,6 @@
 package rungwright.trial;
 
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,9 @@ import rungwright.region.Axis;
 import rungwright.region.Interval;
 import rungwright.region.Moment;
 import rungwright.region.Sample;
+import rungwright.spec.RuleKind;
 import rungwright.step.Event;
+import rungwright.step.Trainee;
 
 /**
  * Brings things about: makes the events of one trainee, from the enrolment on, that end in a session which
@@ -46,11 +49,27 @@ final class Bringing {
         Stream<Play> plays = switch (scene.moment()) {
             case PLACEMENT -> scene.free(wish).flatMap(box -> scene.sample(box, Sessions.usual(scene, box)))
                     .map(sample -> Staging.enrolled(persons.trainee(persons.facts(sample), sample))).stream();
-            case BREAK -> sessions.stages().stream().map(stage -> stage.stage().orElseThrow())
+            case BREAK -> sessions.lastFirst().stream().map(stage -> stage.stage().orElseThrow())
                     .flatMap(stage -> inStage(scene, stage, wish, item));
             case SESSION -> inStage(scene, scene.stage().orElseThrow(), enough(scene, wish, item), item);
         };
         return plays.filter(play -> isTried(play, item)).findFirst();
+    }
+
+    /** Whether some trainee has a rung in a scene's stage, or in any, as the item wants it. */
+    boolean hasRung(Scene scene, Item item) {
+        List<Scene> stages = scene.moment() == Moment.SESSION ? List.of(scene) : sessions.stages();
+        return scene.moment() == Moment.PLACEMENT || stages.stream().anyMatch(each -> {
+            Optional<Fact> fact = Persons.fact(each.stage().orElseThrow().ladder());
+            List<Wish> wishes = fact.isEmpty() ? List.of(new Wish(List.of(each.lattice().whole()), List.of()))
+                    : Persons.tries(each.lattice().fine().get(axis(each, fact.get()))).stream()
+                    .map(side -> new Wish(List.of(each.lattice().whole()), List.of())
+                            .at(axis(each, fact.get()), side)).toList();
+            return wishes.stream().flatMap(wish -> each.free(wish).stream())
+                    .flatMap(box -> each.sample(box, box).stream())
+                    .anyMatch(sample -> rung(ladders.rungs(each.stage().get().number(),
+                            persons.facts(sample)), item).isPresent());
+        });
     }
 
     private boolean isTried(Play play, Item item) {
@@ -124,9 +143,19 @@ final class Bringing {
         }
         String place = "stage " + stage.name() + (rung.get().name().isEmpty() ? ""
                 : " on rung " + rung.get().name());
-        Staging staging = new Staging(program, sessions, sample, item, before(item), place, pace);
-        return scene.moment() == Moment.BREAK ? staging.away(persons.trainee(facts, sample))
-                : staging.session(persons.trainee(facts, sample));
+        Staging staging = new Staging(program, sessions, sample,
+                new Staging.Counting(item.rule().place(), before(item)), place, pace);
+        Trainee trainee = persons.trainee(facts, sample);
+        return scene.moment() == Moment.BREAK ? staging.away(trainee)
+                : staging.session(trainee, Sessions.event(sample, CaseMaker.FIRST_DAY))
+                .map(play -> cleared(play, item));
+    }
+
+    private static Play cleared(Play play, Item item) {
+        boolean stops = item.rule().kind() == RuleKind.STOP
+                && (item.sort() == Aspect.CLEARED || item.sort() == Aspect.END);
+        LocalDate day = play.events().get(play.events().size() - 1).date().plusDays(CaseMaker.BETWEEN);
+        return stops ? play.then(new Event.Clearance(day, Optional.empty(), "a doctor")) : play;
     }
 
     /** A rung as the item wants it, between the ends of the ladder where any will do. */

@@ -34,8 +34,7 @@ final class Closest {
 
     /** The value in base units; nothing where no session lies right. */
     Optional<Ratio> find() {
-        Item free = new Item(item.sort(), item.rule(), item.holds(), Optional.empty(), item.pattern(),
-                item.rungs(), item.words());
+        Item free = item.withoutValue();
         Optional<Ratio> any = value(scene, scene.wish(free));
         return any.map(value -> towards(item.exact().orElseThrow().edge().orElseThrow(), value, free));
     }

@@ -2,6 +2,7 @@ package rungwright.trial;
 
 import java.util.List;
 import java.util.Optional;
+import rungwright.finding.Place;
 import rungwright.finding.Shown;
 import rungwright.measure.Ratio;
 import rungwright.measure.Unit;
@@ -26,11 +27,12 @@ import rungwright.step.State;
  * @param rule the rule that it is about
  * @param holds criteria that hold in a session that tries it, where it takes any
  * @param exact the very value on an axis, where its position stands for several
+ * @param beyond what lies on the other side of the edge, where it is about one
  * @param pattern what the sessions before were, where the rule wants several
  * @param rungs where on the ladder
  * @param words what it is, beside the rule's name
  */
-record Item(Aspect sort, Rule rule, List<Criterion> holds, Optional<Exact> exact,
+record Item(Aspect sort, Rule rule, List<Criterion> holds, Optional<Exact> exact, Optional<Demand> beyond,
         Optional<Pattern> pattern, Rungs rungs, String words) {
     /** Copies the criteria. */
     Item {
@@ -59,7 +61,12 @@ record Item(Aspect sort, Rule rule, List<Criterion> holds, Optional<Exact> exact
         Unit unit = known.axis().quantity().unit();
         String shown = unit.show(value.over(unit.factor()));
         String named = words.replace(", just ", " " + shown + ", just ");
-        return new Item(sort, rule, holds, Optional.of(known), pattern, rungs, named);
+        return new Item(sort, rule, holds, Optional.of(known), beyond, pattern, rungs, named);
+    }
+
+    /** The same wherever on its side of the edge. */
+    Item withoutValue() {
+        return new Item(sort, rule, holds, Optional.empty(), beyond, pattern, rungs, words);
     }
 
     /** Whether a decided event tries it. */
@@ -84,12 +91,28 @@ record Item(Aspect sort, Rule rule, List<Criterion> holds, Optional<Exact> exact
         if (speaks == (sort == Aspect.OUTSIDE)) {
             return false;
         }
-        return hold(list) && isExact(list) && isCounted(watched) && isOnRung(watched);
+        return hold(list) && isAlone(list) && isExact(list) && isCounted(watched) && isOnRung(watched);
+    }
+
+    /** The alternatives of the rule besides the one that it is about, where it has to hold by itself. */
+    List<List<Criterion>> others() {
+        boolean alone = sort == Aspect.ALTERNATIVE || sort == Aspect.INSIDE;
+        List<Place> own = holds.stream().map(Criterion::place).toList();
+        return !alone ? List.of() : rule.when().anyOf().stream()
+                .filter(allOf -> !allOf.stream().map(Criterion::place).toList().equals(own)).toList();
+    }
+
+    private boolean isAlone(Glance list) {
+        long[] positions = list.positions();
+        return others().stream().noneMatch(allOf -> hold(allOf, list, positions));
     }
 
     private boolean hold(Glance list) {
-        long[] positions = list.positions();
-        return holds.stream().allMatch(criterion -> criterion.anyOf().stream().anyMatch(demands ->
+        return hold(holds, list, list.positions());
+    }
+
+    private static boolean hold(List<Criterion> allOf, Glance list, long[] positions) {
+        return allOf.stream().allMatch(criterion -> criterion.anyOf().stream().anyMatch(demands ->
                 demands.stream().allMatch(demand -> holds(demand, list, positions))));
     }
 

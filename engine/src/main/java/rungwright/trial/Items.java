@@ -66,7 +66,8 @@ final class Items {
                 holds.set(at, new Criterion(criterion.name(), criterion.phrase(), criterion.place(),
                         List.of(side.demands())));
                 items.add(new Item(side.inside() ? Aspect.INSIDE : Aspect.OUTSIDE, rule, holds, side.exact(),
-                        Optional.empty(), Rungs.ANY, side.words(criterion, shown(side))));
+                        Optional.of(side.beyond()), Optional.empty(), Rungs.ANY,
+                        side.words(criterion, shown(side))));
             }
         }
     }
@@ -85,7 +86,8 @@ final class Items {
     }
 
     private void ends(Rule rule, Target.ByRungs move) {
-        for (Rungs rungs : List.of(Rungs.AT_THE_END, Rungs.CUT_SHORT, Rungs.WITH_ROOM)) {
+        for (Rungs rungs : List.of(Rungs.AT_THE_END, Rungs.CUT_SHORT, Rungs.WITH_ROOM,
+                Rungs.WITH_MORE)) {
             if (rungs != Rungs.CUT_SHORT || move.rungs() > 1) {
                 String cleared = rule.kind() == RuleKind.STOP ? " cleared " : " ";
                 add(Aspect.END, rule, List.of(), Optional.empty(), rungs, cleared + rungs.words(move));
@@ -95,6 +97,6 @@ final class Items {
 
     private void add(Aspect sort, Rule rule, List<Criterion> holds, Optional<Pattern> pattern, Rungs rungs,
             String words) {
-        items.add(new Item(sort, rule, holds, Optional.empty(), pattern, rungs, words));
+        items.add(new Item(sort, rule, holds, Optional.empty(), Optional.empty(), pattern, rungs, words));
     }
 }

@@ -1,7 +1,9 @@
 package rungwright.trial;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rungwright.finding.Place;
 import rungwright.program.Program;
@@ -18,6 +20,24 @@ record Play(Event.Enrol enrol, Optional<Event> start, List<Event> events) {
         List<Event> more = new ArrayList<>(events);
         more.add(next);
         return new Play(enrol, start, more);
+    }
+
+    /** The same without a measure in its last session, if that is one. */
+    Optional<Play> without(String measure) {
+        int last = events.size() - 1;
+        if (last < 0 || !(events.get(last) instanceof Event.Session session)) {
+            return Optional.empty();
+        }
+        Map<String, String> readings = new LinkedHashMap<>(session.readings());
+        readings.remove(measure);
+        List<Map<String, String>> sets = session.sets().stream().map(row -> {
+            Map<String, String> rest = new LinkedHashMap<>(row);
+            rest.remove(measure);
+            return rest;
+        }).toList();
+        List<Event> changed = new ArrayList<>(events.subList(0, last));
+        changed.add(Event.Session.of(session.date(), readings, sets));
+        return Optional.of(new Play(enrol, start, changed));
     }
 
     /** What a program decides of it, without anything being expected. */

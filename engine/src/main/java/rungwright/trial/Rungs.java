@@ -12,7 +12,9 @@ enum Rungs {
     /** Near the end, so that a move of several rungs ends there. */
     CUT_SHORT,
     /** With as many rungs before them as the rule moves. */
-    WITH_ROOM;
+    WITH_ROOM,
+    /** With more rungs before them than the rule moves. */
+    WITH_MORE;
 
     /** Whether a place is so, on a ladder whose top rung has a number. */
     boolean isAt(Standing at, int top, Target.ByRungs move) {
@@ -26,6 +28,7 @@ enum Rungs {
             case AT_THE_END -> left == 0;
             case CUT_SHORT -> left > 0 && left < move.rungs();
             case WITH_ROOM -> left >= move.rungs();
+            case WITH_MORE -> left > move.rungs();
         };
     }
 
@@ -36,7 +39,8 @@ enum Rungs {
             case ANY -> "anywhere";
             case AT_THE_END -> "on the " + end + " rung";
             case CUT_SHORT -> "so near to the " + end + " rung that it ends there";
-            case WITH_ROOM -> "with a rung " + (move.up() ? "above" : "below");
+            case WITH_ROOM -> "with room " + (move.up() ? "above" : "below");
+            case WITH_MORE -> "with more room " + (move.up() ? "above" : "below") + " than it takes";
         };
     }
 }

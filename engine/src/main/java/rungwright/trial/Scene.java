@@ -19,6 +19,7 @@ import rungwright.region.Moment;
 import rungwright.region.Possible;
 import rungwright.region.Sample;
 import rungwright.region.Space;
+import rungwright.spec.RuleKind;
 
 /**
  * A moment at which lists of rules are judged, the one that outranks the others first, and what can be at
@@ -53,7 +54,8 @@ record Scene(Optional<Stage> stage, Moment moment, List<Layer> layers, Lattice l
         List<Quantity> known = asked.stream().map(Axis::quantity).toList();
         Stream<Axis> facts = program.outline().facts().stream().map(Scene::axis)
                 .filter(axis -> !known.contains(axis.quantity()));
-        List<Axis> axes = Stream.concat(asked.stream(), facts).toList();
+        List<Axis> axes = Stream.of(asked.stream(), OtherTakes.of(layers, asked).stream(), facts)
+                .flatMap(each -> each).toList();
         return new Scene(stage, moment, layers, Lattice.of(axes));
     }
 
@@ -119,7 +121,9 @@ record Scene(Optional<Stage> stage, Moment moment, List<Layer> layers, Lattice l
             cells = cells.stream().flatMap(cell -> exactly(cell, item.exact().get()).stream()).toList();
         }
         if (item.sort() != Aspect.OUTSIDE) {
-            return new Wish(cells, before(rule));
+            List<Box> before = before(rule);
+            item.others().forEach(allOf -> before.addAll(lattice.boxes(allOf)));
+            return new Wish(cells, before);
         }
         List<Box> covering = above(rule);
         covering.addAll(boxes(rule));
@@ -143,6 +147,30 @@ record Scene(Optional<Stage> stage, Moment moment, List<Layer> layers, Lattice l
         Possible real = space.coupled() ? space : Possible.ALWAYS;
         return wish.cells().stream().flatMap(cell -> GapSearch.covered(cell, wish.covering(), real,
                 Budget.of(BUDGET)).free().stream()).findFirst();
+    }
+
+    /**
+     * The wish with what makes its session tell more, as far as it can be had: a rule of the stage that would
+     * move the trainee if the lists above were silent, and other sets that lie on the other side of an edge.
+     */
+    Wish telling(Wish wish, Item item) {
+        if (free(wish).isEmpty()) {
+            return wish;
+        }
+        List<Wish> more = new ArrayList<>();
+        Layer own = layers.get(layers.size() - 1);
+        if (!own.rules().contains(item.rule())) {
+            own.rules().stream().filter(rule -> rule.kind() == RuleKind.ADVANCE)
+                    .forEach(rule -> more.add(new Wish(boxes(rule), List.of())));
+        }
+        item.beyond().ifPresent(beyond -> OtherTakes.beyond(lattice, beyond)
+                .forEach(box -> more.add(new Wish(List.of(box), List.of()))));
+        Wish best = wish;
+        for (Wish each : more) {
+            Wish both = best.and(each);
+            best = free(both).isPresent() ? both : best;
+        }
+        return best;
     }
 
     /** Something concrete in a box, as near as may be to another. */

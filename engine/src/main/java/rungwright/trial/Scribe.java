@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import rungwright.finding.Place;
 import rungwright.program.Program;
 import rungwright.program.Standing;
@@ -14,12 +16,16 @@ import rungwright.spec.SessionSpec;
 import rungwright.spec.Text;
 import rungwright.step.Decision;
 import rungwright.step.Event;
+import rungwright.step.Kind;
+import rungwright.step.RuleRef;
 import rungwright.step.State;
 import rungwright.step.Status;
 import rungwright.step.Trainee;
 
 /** Writes events down as a case, with what the program decides of them as what is expected. */
 record Scribe(Program program) {
+    private static final Pattern UNNAMED = Pattern.compile(".*: hold(?: \\d+)?");
+
     /** The case of some events; days that go without saying are left out. */
     CaseSpec spec(String name, Play play) {
         List<SessionSpec> sessions = new ArrayList<>();
@@ -70,7 +76,7 @@ record Scribe(Program program) {
     }
 
     /** What a decision came to, in the words of {@code expect}. */
-    static String expected(Decision decision) {
+    private String expected(Decision decision) {
         String first = decision.breakMove().map(move -> "break at " + move.to().map(Scribe::place)
                 .orElse("goal") + " then ").orElse("");
         String counted = decision.progress().filter(progress -> !progress.isComplete())
@@ -79,8 +85,22 @@ record Scribe(Program program) {
                 .filter(before -> before.status() == Status.TRAINING && decision.breakMove().isEmpty()
                         && before.at().samePlace(decision.after().get().at())).isEmpty();
         boolean says = moved && !decision.isRefused() && decision.after().get().status() == Status.TRAINING;
-        return first + decision.kind().word() + counted
+        return first + named(decision).filter(name -> counted.isEmpty()).orElse(decision.kind().word())
+                + counted
                 + (says ? " at " + place(decision.after().get()) : "");
+    }
+
+    /** The name of the rule by which a trainee stays, where "hold" alone would say little. */
+    private Optional<String> named(Decision decision) {
+        return decision.rule().map(RuleRef::label).filter(label -> decision.kind() == Kind.HOLD
+                && (!UNNAMED.matcher(label).matches() || isCounted(decision)) && Kind.read(label).isEmpty());
+    }
+
+    /** Whether some rule there wants several sessions, so that a hold may also be one of them. */
+    private boolean isCounted(Decision decision) {
+        int stage = decision.after().orElseThrow().at().stage();
+        return Stream.of(program.everyStage(), program.stage(stage)).flatMap(layer -> layer.rules().stream())
+                .anyMatch(rule -> !rule.repeat().isOnce());
     }
 
     private static String place(State state) {

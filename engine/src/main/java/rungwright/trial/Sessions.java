@@ -2,6 +2,7 @@ package rungwright.trial;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,13 @@ final class Sessions {
 
     List<Scene> stages() {
         return stages;
+    }
+
+    /** The stages from the last to the first. */
+    List<Scene> lastFirst() {
+        List<Scene> backwards = new ArrayList<>(stages);
+        Collections.reverse(backwards);
+        return backwards;
     }
 
     /** The session of a sample on a day; what counts as it is where nothing is logged is left out. */

@@ -54,6 +54,12 @@ final class Sides {
             return Optional.of(new Item.Exact(axis, Optional.empty(), edge, under));
         }
 
+        /** What lies on the other side of the edge. */
+        Demand beyond() {
+            return new Demand(axis, where.first() < bound ? new Interval(bound, axis.size())
+                    : new Interval(0, bound));
+        }
+
         /** {@code : reps 7, just outside `at least 8`}. */
         String words(Criterion criterion, String value) {
             return ": " + Shown.text(criterion.name()) + value + ", just " + (inside ? "inside " : "outside ")

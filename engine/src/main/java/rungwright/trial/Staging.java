@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Predicate;
+import rungwright.finding.Place;
 import rungwright.measure.BuiltIn;
 import rungwright.measure.Measure;
 import rungwright.program.Program;
 import rungwright.program.Rule;
 import rungwright.region.Sample;
-import rungwright.spec.RuleKind;
 import rungwright.step.Decision;
 import rungwright.step.Event;
 import rungwright.step.RuleRef;
@@ -25,12 +25,12 @@ import rungwright.step.Trainee;
  * The sessions of one trainee at one place that lead to what a sample says: as many sessions here, as many
  * days, those counted that should be, and the earlier readings that a formula asks for.
  *
- * @param before whether each of the sessions before is one that the item's rule decides
+ * @param counting what the sessions before were for some rule
  * @param place where they train, as a coach writes it
  * @param pace how the days are spread
  */
-record Staging(Program program, Sessions sessions, Sample sample, Item item, List<Boolean> before,
-        String place, Pace pace) {
+record Staging(Program program, Sessions sessions, Sample sample, Counting counting, String place,
+        Pace pace) {
     private static final LocalDate DAY = CaseMaker.FIRST_DAY;
     private static final String WHY = "the case goes on here";
 
@@ -44,13 +44,31 @@ record Staging(Program program, Sessions sessions, Sample sample, Item item, Lis
         ONE_DAY
     }
 
+    /**
+     * What the sessions before were.
+     *
+     * @param rule where the rule stands that is meant
+     * @param before whether each of them is one that the rule decides, oldest first; with none, any will do
+     */
+    record Counting(Place rule, List<Boolean> before) {
+        /** Copies the sessions. */
+        Counting {
+            before = List.copyOf(before);
+        }
+
+        boolean isDecided(Decision decision) {
+            return decision.rule().map(RuleRef::place).filter(rule::equals).isPresent();
+        }
+    }
+
     /** A trainee who starts, and no more. */
     static Play enrolled(Trainee trainee) {
         return new Play(Event.Enrol.of(DAY, trainee), Optional.empty(), List.of());
     }
 
-    /** Events that end in the session of the sample. */
-    Optional<Play> session(Trainee trainee) {
+    /** Events that end in the session of the sample, or in another with its readings. */
+    Optional<Play> session(Trainee trainee, Event.Session last) {
+        List<Boolean> before = counting.before();
         long number = Math.max(count(BuiltIn.SESSIONS_HERE).orElse(0L), before.size() + 1L);
         long usual = (number - 1) * CaseMaker.BETWEEN;
         long days = count(BuiltIn.DAYS_HERE).orElse(usual) + (pace == Pace.LATER ? usual : 0);
@@ -58,24 +76,17 @@ record Staging(Program program, Sessions sessions, Sample sample, Item item, Lis
                 : Optional.of(begun));
         for (int i = 1; i < number && play.isPresent(); i++) {
             long day = pace == Pace.ONE_DAY ? days : Math.max(0, days - CaseMaker.BETWEEN * (number - i));
-            boolean last = i == number - 1;
+            boolean latest = i == number - 1;
             int at = (int) (i - 1 - (number - 1 - before.size()));
             boolean mine = at >= 0 && before.get(at);
-            play = play.flatMap(each -> stay(each, DAY.plusDays(day), mine, last));
+            play = play.flatMap(each -> stay(each, DAY.plusDays(day), mine, latest));
         }
-        LocalDate day = DAY.plusDays(days);
-        return play.map(each -> each.then(Sessions.event(sample, day)))
-                .map(each -> cleared(each, day.plusDays(CaseMaker.BETWEEN)));
+        return play.map(each -> each.then(Event.Session.of(DAY.plusDays(days), last.readings(),
+                last.sets())));
     }
 
     private Optional<Long> count(BuiltIn builtIn) {
         return Optional.ofNullable(sample.counts().get(builtIn));
-    }
-
-    private Play cleared(Play play, LocalDate day) {
-        boolean stops = item.rule().kind() == RuleKind.STOP
-                && (item.sort() == Aspect.CLEARED || item.sort() == Aspect.END);
-        return stops ? play.then(new Event.Clearance(day, Optional.empty(), "a doctor")) : play;
     }
 
     private Optional<Play> begin(Trainee trainee) {
@@ -108,10 +119,10 @@ record Staging(Program program, Sessions sessions, Sample sample, Item item, Lis
         State state = after(play);
         Map<Measure, OptionalLong> previous = new LinkedHashMap<>(sample.previous());
         previous.values().removeIf(reading -> reading.isPresent() && !last);
-        Predicate<Rule> rules = before.isEmpty() ? rule -> true : rule -> rule.equals(item.rule()) == mine;
-        Predicate<Decision> wanted = decision -> stays(decision, state) && (before.isEmpty()
-                || mine == decision
-                .rule().map(RuleRef::place).filter(item.rule().place()::equals).isPresent());
+        boolean any = counting.before().isEmpty();
+        Predicate<Rule> rules = rule -> any || rule.place().equals(counting.rule()) == mine;
+        Predicate<Decision> wanted = decision -> stays(decision, state)
+                && (any || counting.isDecided(decision) == mine);
         return sessions.find(state, day, rules, previous, wanted)
                 .or(() -> sessions.find(state, day, rules, Map.of(), wanted)).map(play::then);
     }

@@ -1,13 +1,16 @@
 package rungwright.trial;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rungwright.program.Program;
 import rungwright.region.Axis;
 import rungwright.region.Edge;
+import rungwright.spec.RuleKind;
 
 /**
  * Everything that cases can try of one program, and how each thing is brought about.
@@ -87,30 +90,49 @@ public final class Tryouts {
     /** Whether a session that can be logged in a state that can be stored tries an item. */
     boolean isPossible(Item item) {
         return scenes.stream().filter(scene -> scene.has(item.rule()))
-                .anyMatch(scene -> scene.free(scene.wish(item)).isPresent());
+                .anyMatch(scene -> scene.free(scene.wish(item)).isPresent() && bringing.hasRung(scene, item));
+    }
+
+    /**
+     * The scenes of an item; for a rule of every stage the last stage first, from where more can be moved.
+     */
+    private List<Scene> scenes(Item item) {
+        List<Scene> own = new ArrayList<>(scenes.stream().filter(scene -> scene.has(item.rule())).toList());
+        if (item.rule().kind() == RuleKind.STOP) {
+            Collections.reverse(own);
+        }
+        return own;
+    }
+
+    /** Events that try an item, if any were found; one for each scene that it can be tried in. */
+    Stream<Play> plays(Item item) {
+        return scenes(item).stream().flatMap(scene -> bringing.play(scene, scene.telling(scene.wish(item),
+                item),
+                item).stream());
     }
 
     /** Events that try an item, if any were found. */
     Optional<Play> play(Item item) {
-        return scenes.stream().filter(scene -> scene.has(item.rule()))
-                .flatMap(scene -> bringing.play(scene, scene.wish(item), item).stream()).findFirst();
+        return scenes(item).stream()
+                .flatMap(scene -> bringing.play(scene, scene.telling(scene.wish(item), item), item)
+                        .or(() -> bringing.play(scene, scene.wish(item), item)).stream()).findFirst();
     }
 
     /** Events that try an item and in the same session as many of the others as will go with it. */
     Optional<Play> play(Item item, List<Item> others) {
-        return scenes.stream().filter(scene -> scene.has(item.rule()))
+        return scenes(item).stream()
                 .flatMap(scene -> bringing.play(scene, joined(scene, item, others), item).stream())
                 .findFirst().or(() -> play(item));
     }
 
     private static Wish joined(Scene scene, Item item, List<Item> others) {
-        Wish wish = scene.wish(item);
+        Wish wish = scene.telling(scene.wish(item), item);
         if (scene.free(wish).isEmpty()) {
             return wish;
         }
         for (Item other : others) {
             if (scene.has(other.rule())) {
-                Wish both = wish.and(scene.wish(other));
+                Wish both = wish.and(scene.telling(scene.wish(other), other));
                 wish = both.cells().size() <= MOST_CELLS && scene.free(both).isPresent() ? both : wish;
             }
         }
