@@ -18,9 +18,15 @@ import rungwright.verify.Certificate;
 record CertificateFile(String name, Console console) {
     private static final int MOST_BOXES = 50_000;
 
-    /** Writes the certificate of a program; false where it would be too large, which is said. */
-    boolean write(Program program) {
-        Optional<Certificate> certificate = Certifier.of(program, MOST_BOXES);
+    /**
+     * Writes the certificate of a program; false where there is none or it would be too large, as is said.
+     */
+    boolean write(Optional<Program> program) {
+        if (program.isEmpty()) {
+            console.err().println(VerifyText.notProven());
+            return false;
+        }
+        Optional<Certificate> certificate = Certifier.of(program.get(), MOST_BOXES);
         if (certificate.isEmpty()) {
             console.err().println(VerifyText.tooLarge(MOST_BOXES));
             return false;

@@ -92,8 +92,8 @@ final class CheckCommand implements Callable<Integer> {
         }
         boolean fine = summaries.stream()
                 .allMatch(spec -> strict ? spec.findings().isEmpty() : spec.isProven());
-        boolean written = certificate.isEmpty() || all.get(0).checked().program().isEmpty()
-                || new CertificateFile(certificate, console).write(all.get(0).checked().program().get());
+        boolean written = certificate.isEmpty()
+                || new CertificateFile(certificate, console).write(all.get(0).checked().program());
         return fine && written ? Exit.FINE : Exit.TROUBLE;
     }
 

@@ -54,7 +54,7 @@ final class VerifyCommand implements Callable<Integer> {
     public Integer call() {
         Reading reading = SpecReader.readBytes(new Input(file, console).bytes());
         Certificate read = certificate();
-        List<String> doubts = reading.spec().filter(spec -> spec.whole())
+        List<String> doubts = reading.spec()
                 .map(spec -> Verifier.doubts(spec, read)).orElse(List.of(VerifyText.unreadableSpec()));
         doubts.stream().map(VerifyText::doubt).forEach(console.out()::println);
         if (doubts.isEmpty()) {

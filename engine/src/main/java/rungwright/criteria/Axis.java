@@ -69,11 +69,6 @@ public record Axis(Quantity quantity, long least, long count, List<Edge> cuts) {
                         : Range.to(number(least + last), true).to());
     }
 
-    /** All its numbers. */
-    public Range all() {
-        return isWorkedOut(quantity) ? Range.ALL : range(0, count - 1, count);
-    }
-
     /** The number of a value, counted from {@code least}. */
     public Ratio number(long index) {
         return values(quantity).map(values -> values.base(index)).orElse(Ratio.of(index));

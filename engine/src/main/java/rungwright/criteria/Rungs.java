@@ -14,7 +14,7 @@ import rungwright.spec.LadderSpec;
 /** Which trainees have no rung in a stage, and so are never in it. */
 public record Rungs(Optional<LadderSpec> ladder, Names names) {
     private static final Pattern RUN =
-            Pattern.compile("(.+?) to (\\S+) ?% of (.+?)(?: by ([\\d.]+ ?[a-z]*))?");
+            Pattern.compile("(.+?) to ([\\d.]+) ?% of (.+?)(?: by ([\\d.]+ ?[a-z]*))?");
 
     /** Whether trainees with such facts have no rung: no items, or a run that ends under its start. */
     public boolean isNone(Map<Quantity, long[]> runs) {

@@ -54,31 +54,34 @@ public final class Sessions {
 
     /** The asks that hang together with one, since they read the same. */
     private List<Ask> tied(Ask ask) {
-        Set<Quantity> parts = new LinkedHashSet<>(Axis.formula(ask.quantity()).parts());
+        Set<Quantity> parts = new LinkedHashSet<>(parts(ask.quantity()));
         int known = 0;
         while (known < parts.size()) {
             known = parts.size();
-            asks.stream().map(other -> Axis.formula(other.quantity()).parts())
+            asks.stream().map(other -> parts(other.quantity()))
                     .filter(own -> own.stream().anyMatch(parts::contains)).forEach(parts::addAll);
         }
-        return asks.stream().filter(other -> Axis.formula(other.quantity()).parts().stream()
+        return asks.stream().filter(other -> parts(other.quantity()).stream()
                 .anyMatch(parts::contains)).toList();
     }
 
     private boolean hasNothing() {
         Map<Unknown, long[]> runs = new LinkedHashMap<>();
-        long most = given.getOrDefault(new Quantity.Counted(BuiltIn.SETS_LOGGED), new long[] {1, SETS})[1];
-        for (Quantity part : asks.stream().flatMap(ask -> Axis.formula(ask.quantity()).parts().stream())
+        for (Quantity part : asks.stream().flatMap(ask -> parts(ask.quantity()).stream())
                 .toList()) {
             Axis axis = Axis.of(part, early, List.of());
             long[] run = given.getOrDefault(part, new long[] {axis.least(), axis.least() + axis.count() - 1});
             boolean bySet = part instanceof Quantity.InSet;
-            runs.put(new Unknown(part, 0), bySet ? new long[] {1, most} : run);
+            runs.put(new Unknown(part, 0), bySet ? new long[] {1, mostSets()} : run);
             for (int number = 1; bySet && number <= SHOWN; number++) {
                 runs.put(new Unknown(part, number), run);
             }
         }
         return search(runs);
+    }
+
+    private long mostSets() {
+        return given.getOrDefault(new Quantity.Counted(BuiltIn.SETS_LOGGED), new long[] {1, SETS})[1];
     }
 
     private boolean search(Map<Unknown, long[]> runs) {
@@ -123,31 +126,35 @@ public final class Sessions {
                 return true;
             }
             if (!reach.stream().allMatch(range -> range.isIn(ask.range()))) {
-                runs.keySet().stream().filter(unknown -> formula.parts().contains(unknown.quantity()))
+                runs.keySet().stream().filter(each -> parts(ask.quantity()).contains(each.quantity()))
                         .forEach(open::add);
             }
         }
         return false;
     }
 
-    /** Where a quantity lies: in the session, or as the take of what is worked out in each set. */
-    private static Span span(Quantity quantity, Formula formula, Map<Unknown, long[]> runs) {
+    /**
+     * Where a quantity lies: in the session, or as the take of what is worked out in each set. Those may be
+     * other sets than have a reading: where none has, what counts instead counts in every set.
+     */
+    private Span span(Quantity quantity, Formula formula, Map<Unknown, long[]> runs) {
         List<Quantity> bySet = formula.parts().stream().filter(part -> part instanceof Quantity.InSet)
                 .toList();
         if (bySet.isEmpty()) {
-            return formula.span(part -> span(part, runs.get(new Unknown(part, 0))));
+            return formula.span(part -> once(part, runs));
         }
         List<Span> sets = new ArrayList<>();
         for (int number = 1; number <= SHOWN; number++) {
-            int own = number;
-            sets.add(formula.span(part -> !bySet.contains(part) ? span(part, runs.get(new Unknown(part, 0)))
-                    : bySet.size() > 1 ? any(part, runs) : span(part, runs.get(new Unknown(part, own)))));
+            int set = number;
+            sets.add(formula.span(part -> !bySet.contains(part) ? once(part, runs)
+                    : bySet.size() > 1 ? any(part, runs) : span(part, runs.get(new Unknown(part, set)))));
         }
         Take take = quantity.taking().orElseThrow().take();
         long[] readings = runs.get(new Unknown(bySet.get(0), 0));
-        long fewest = bySet.size() > 1 ? 1 : readings[0];
+        boolean own = quantity instanceof Quantity.Taken || bySet.size() == 1 && take != Take.TOTAL;
+        long fewest = own ? readings[0] : 1;
         Span reach = take(take, sets, fewest);
-        for (long count = fewest + 1; count <= readings[1]; count++) {
+        for (long count = fewest + 1; count <= (own ? readings[1] : mostSets()); count++) {
             reach = hull(reach, take(take, sets, count));
         }
         return reach;
@@ -169,6 +176,18 @@ public final class Sessions {
             case TOTAL -> first.stream().reduce(Span::plus).orElseThrow()
                     .plus(any.times(Span.of(Ratio.of(count - first.size()))));
         };
+    }
+
+    /** Where a reading of the session lies, or the take of the readings of its sets. */
+    private Span once(Quantity part, Map<Unknown, long[]> runs) {
+        return part instanceof Quantity.Taken ? span(part, Axis.formula(part), runs)
+                : span(part, runs.get(new Unknown(part, 0)));
+    }
+
+    /** What is logged or known behind a quantity, takes being of single sets. */
+    private static List<Quantity> parts(Quantity quantity) {
+        return Axis.formula(quantity).parts().stream().map(part -> part instanceof Quantity.Taken taken
+                ? new Quantity.InSet(taken.measure()) : part).toList();
     }
 
     private static Span any(Quantity part, Map<Unknown, long[]> runs) {
@@ -194,7 +213,7 @@ public final class Sessions {
         if (!total || ask.range().from().end() != 0) {
             return false;
         }
-        Axis each = Axis.of(Axis.formula(ask.quantity()).parts().get(0), false, List.of());
+        Axis each = Axis.of(parts(ask.quantity()).get(0), false, List.of());
         Ratio step = each.number(1).minus(each.number(0));
         Ratio from = ask.range().from().at().over(step);
         BigInteger next = ask.range().from().above() ? from.floor().add(BigInteger.ONE) : from.ceiling();

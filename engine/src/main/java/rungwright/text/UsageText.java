@@ -46,12 +46,12 @@ public final class UsageText {
 
     /** A text that cannot be laid out. */
     public static String noLayout(String file) {
-        return Shown.text(file) + ": is no YAML that can be laid out; `check` says why";
+        return Shown.whole(file) + ": is no YAML that can be laid out; `check` says why";
     }
 
     /** A text that is laid out in another way. */
     public static String otherLayout(String file) {
-        return Shown.text(file) + ": would change";
+        return Shown.whole(file) + ": would change";
     }
 
     /** A file that is there already. */

@@ -13,19 +13,24 @@ public final class VerifyText {
         int boxes = certificate.parts().stream().mapToInt(part -> part.boxes().size()).sum();
         long empty = certificate.parts().stream().flatMap(part -> part.boxes().stream())
                 .filter(box -> box.rule().isEmpty()).count();
-        return Shown.text(file) + ": verified: " + Count.of(certificate.parts().size(), "stage or section",
+        return Shown.whole(file) + ": verified: " + Count.of(certificate.parts().size(), "stage or section",
                 "stages and sections") + ", " + Count.of(boxes, "box", "boxes") + ", of which " + empty
                 + " can hold nobody";
     }
 
     /** Something that was not confirmed. */
     public static String doubt(String what) {
-        return "not verified: " + Shown.text(what);
+        return "not verified: " + Shown.whole(what);
     }
 
     /** A spec that is not whole, so that nothing of it can be confirmed. */
     public static String unreadableSpec() {
         return "the spec cannot be read; `check` says why";
+    }
+
+    /** A spec that is not proven, of which there is no certificate. */
+    public static String notProven() {
+        return "no certificate was written: the spec is not proven";
     }
 
     /** A certificate that would have too many boxes. */

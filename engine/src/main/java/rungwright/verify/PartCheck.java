@@ -31,6 +31,7 @@ final class PartCheck {
     private final Rungs rungs;
     private final boolean early;
     private final Map<RuleSpec, List<List<Ask>>> asked = new LinkedHashMap<>();
+    private final Map<Ask, Boolean> never = new LinkedHashMap<>();
     private final List<Axis> axes = new ArrayList<>();
     private final List<String> doubts = new ArrayList<>();
 
@@ -127,30 +128,47 @@ final class PartCheck {
             Optional<RuleSpec> mine = layer.stream().filter(rule -> isAt(rule, layer, decider)).findFirst();
             for (RuleSpec rule : found ? List.<RuleSpec>of() : layer) {
                 boolean later = mine.isPresent() && layer.indexOf(rule) >= layer.indexOf(mine.get());
-                boolean yields = mine.filter(own -> own == rule || later && outcome(own)
-                        .equals(outcome(rule)))
-                        .isPresent();
-                if (!yields && !rule.when().otherwise() && asked.get(rule).stream()
-                        .anyMatch(all -> all.stream()
-                        .noneMatch(ask -> range(ask.quantity(), block).misses(ask.range())))) {
+                boolean yields = mine.filter(own -> own == rule
+                        || later && outcome(own).equals(outcome(rule))).isPresent();
+                if (!yields && asked.get(rule).stream()
+                        .anyMatch(all -> all.stream().noneMatch(ask -> fails(ask, block)))) {
                     return false;
                 }
             }
             found |= mine.filter(rule -> rule.when().otherwise() || asked.get(rule).stream()
-                    .anyMatch(all -> all
-                    .stream().allMatch(ask -> range(ask.quantity(), block).isIn(ask.range())))).isPresent();
+                    .anyMatch(all -> all.stream().allMatch(ask -> holds(ask, block)))).isPresent();
         }
         return found;
     }
 
-    private Range range(Quantity quantity, Block block) {
+    /** Whether all of a box meets what is asked, or every session does. */
+    private boolean holds(Ask ask, Block block) {
+        Stream<Range> outside = Stream.of(new Range(Range.ALL.from(), ask.range().from()),
+                new Range(ask.range().to(), Range.ALL.to()));
+        return range(ask.quantity(), block).filter(range -> range.isIn(ask.range())).isPresent()
+                || outside.filter(range -> range.from().compareTo(range.to()) < 0)
+                        .allMatch(range -> isNever(new Ask(ask.quantity(), range)));
+    }
+
+    /** Whether nothing of a box meets what is asked, or no session does. */
+    private boolean fails(Ask ask, Block block) {
+        return range(ask.quantity(), block).filter(range -> range.misses(ask.range())).isPresent()
+                || isNever(ask);
+    }
+
+    private boolean isNever(Ask ask) {
+        return never.computeIfAbsent(ask, each -> new Sessions(Map.of(), List.of(each), early).isNone());
+    }
+
+    private Optional<Range> range(Quantity quantity, Block block) {
         for (int axis = 0; axis < axes.size(); axis++) {
             if (Axis.key(axes.get(axis).quantity()).equals(Axis.key(quantity))) {
                 Run run = block.box().get(axis);
-                return axes.get(axis).range(run.first(), run.last(), part.axes().get(axis).count());
+                long count = part.axes().get(axis).count();
+                return Optional.of(axes.get(axis).range(run.first(), run.last(), count));
             }
         }
-        return Axis.of(quantity, early, List.of()).all();
+        return Optional.empty();
     }
 
     /**
@@ -184,7 +202,7 @@ final class PartCheck {
             boolean open = axes.get(axis).count() == Axis.MANY && run.last() == part.axes().get(axis)
                     .count() - 1;
             if (Axis.isWorkedOut(quantity) || quantity instanceof Quantity.Taken) {
-                asks.add(new Ask(quantity, range(quantity, block)));
+                asks.add(new Ask(quantity, range(quantity, block).orElseThrow()));
             } else {
                 runs.put(quantity, new long[] {least + run.first(), open ? Axis.MANY : least + run.last()});
             }

@@ -40,6 +40,10 @@ public final class Verifier {
     }
 
     private void compare(Certificate certificate) {
+        if (!spec.whole()) {
+            doubts.add("the spec cannot be read; `check` says why");
+            return;
+        }
         Map<String, List<List<RuleSpec>>> known = new LinkedHashMap<>();
         List<RuleSpec> stop = rules(spec.stop());
         spec.stages().forEach(stage -> known.put("stage " + Names.tidy(stage.name()),

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import rungwright.finding.Finding;
 import rungwright.program.Checked;
@@ -18,6 +19,10 @@ import rungwright.yaml.SpecReader;
 /** Random specs: what is proven is confirmed, and of one with a hole or an overlap no claim is. */
 class CertificateParityTest {
     private static final int SPECS = 200;
+    /**
+     * Where an earlier second path went wrong: totals against shares, and criteria that every session meets.
+     */
+    private static final int[] TELLING = {259, 817, 927, 994, 1209, 1706};
     private static final Set<String> BROKEN = Set.of("gap", "overlap");
 
     @Test
@@ -25,7 +30,7 @@ class CertificateParityTest {
         int proven = 0;
         int broken = 0;
         List<String> unsure = new ArrayList<>();
-        for (int seed = 0; seed < SPECS; seed++) {
+        for (int seed : IntStream.concat(IntStream.range(0, SPECS), IntStream.of(TELLING)).toArray()) {
             String yaml = ToyYaml.text(RandomSpecs.toy(seed), seed);
             Checked checked = Checked.read(yaml);
             Optional<Certificate> claim = Claims.of(checked);
