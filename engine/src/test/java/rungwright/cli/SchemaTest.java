@@ -21,6 +21,8 @@ import rungwright.finding.Finding;
 import rungwright.program.Checked;
 import rungwright.yaml.SpecReader;
 import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** The printed JSON Schema and the reader agree on what a spec looks like. */
 class SchemaTest {
@@ -80,6 +82,32 @@ class SchemaTest {
         }
         assertTrue(refused > 20, refused + " refused");
         assertEquals(List.of(), missed);
+    }
+
+    /** So that an editor has something to show for each. */
+    @Test
+    void everyKeyHasATitleAndADescription() {
+        assertEquals(0, shell.run("schema"));
+        int keys = told(new ObjectMapper().readTree(shell.out()));
+        assertTrue(keys > 60, keys + " keys");
+    }
+
+    private static int told(JsonNode node) {
+        int keys = 0;
+        for (Map.Entry<String, JsonNode> field : node.properties()) {
+            if (field.getKey().equals("properties")) {
+                for (Map.Entry<String, JsonNode> key : field.getValue().properties()) {
+                    assertTrue(key.getValue().path("title").asString("").length() > 3, key.toString());
+                    assertTrue(key.getValue().path("description").asString("").length() > 8, key.toString());
+                    keys++;
+                }
+            }
+            keys += told(field.getValue());
+        }
+        for (JsonNode item : node.isArray() ? node : new ObjectMapper().createArrayNode()) {
+            keys += told(item);
+        }
+        return keys;
     }
 
     private boolean isInvalid(String yaml) {

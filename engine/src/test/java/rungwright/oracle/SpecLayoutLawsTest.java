@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -40,6 +41,32 @@ class SpecLayoutLawsTest {
                 ? "\n\n" : "\n"));
         if (Layout.of(loose.toString()).isPresent() && laid.lines().noneMatch(SpecLayoutLawsTest::goesOn)) {
             assertEquals(laid, Layout.of(loose.toString()).orElseThrow());
+        }
+    }
+
+    /** Remarks beside lines and between them, however far from the left, stay and stay put. */
+    @Property(tries = 100)
+    void remarksStay(@ForAll @IntRange(min = 0, max = 100_000) int seed) {
+        Random random = new Random(seed);
+        StringBuilder remarked = new StringBuilder();
+        int remarks = 0;
+        for (String line : ToyYaml.text(RandomSpecs.toy(seed), seed).lines().toList()) {
+            remarked.append(line);
+            if (random.nextInt(4) == 0 && !line.contains("#") && !goesOn(line)
+                    && !line.matches(".*[\"'].*")) {
+                remarked.append(" ".repeat(1 + random.nextInt(4))).append("# remark ").append(remarks++);
+            }
+            remarked.append('\n');
+            if (random.nextInt(6) == 0 && !goesOn(line)) {
+                remarked.append(" ".repeat(random.nextInt(9))).append("# remark ").append(remarks++)
+                        .append('\n');
+            }
+        }
+        String laid = Layout.of(remarked.toString()).orElseThrow();
+        assertEquals(laid, Layout.of(laid).orElseThrow());
+        for (int remark = 0; remark < remarks; remark++) {
+            int number = remark;
+            assertTrue(laid.lines().anyMatch(line -> line.endsWith("# remark " + number)), laid);
         }
     }
 
