@@ -53,6 +53,11 @@ final class Claims {
         return List.copyOf(claims);
     }
 
+    /** What is asked. */
+    JointAxes axes() {
+        return axes;
+    }
+
     /** What can be at this moment. */
     List<Box> parts() {
         return joint(scope.parts());

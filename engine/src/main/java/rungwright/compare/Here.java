@@ -14,7 +14,7 @@ record Here(String stage, Rungs rungs) implements Difference.Cases<Boolean> {
     public Boolean changed(Difference.Changed difference) {
         return switch (difference.part()) {
             case LADDER, NEEDED -> difference.name().equals(stage);
-            case STAGE, ORDER, MEASURE, FACT, ASSESSMENT, PRESCRIPTION, WORDS -> false;
+            case STAGE, ORDER, MEASURE, WORKED_OUT, FACT, ASSESSMENT, PRESCRIPTION, WORDS -> false;
         };
     }
 

@@ -1,14 +1,17 @@
 package rungwright.compare;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import rungwright.measure.Fact;
 import rungwright.measure.Quantity;
 import rungwright.measure.Values;
+import rungwright.measure.WorkedOut;
 import rungwright.region.Axis;
 import rungwright.region.Box;
 import rungwright.region.Cuts;
@@ -22,6 +25,7 @@ import rungwright.region.Interval;
 final class JointAxes {
     private final Joint joint;
     private final Map<Quantity, Axis> axes = new LinkedHashMap<>();
+    private final Set<Quantity> asked = new HashSet<>();
 
     private JointAxes(Joint joint) {
         this.joint = joint;
@@ -30,6 +34,7 @@ final class JointAxes {
     /** The axes of both; nothing where one question has answers of two kinds. */
     static Optional<JointAxes> of(Joint joint, List<Axis> old, List<Axis> changed) {
         JointAxes all = new JointAxes(joint);
+        old.forEach(axis -> all.asked.add(joint.of(axis.quantity())));
         for (Axis axis : Stream.concat(old.stream(), changed.stream()).toList()) {
             Quantity quantity = joint.of(axis.quantity());
             Axis alone = axis.match(new Alone(joint, quantity));
@@ -45,6 +50,18 @@ final class JointAxes {
 
     List<Axis> axes() {
         return List.copyOf(axes.values());
+    }
+
+    /**
+     * The name of a question; where both programs work something out under one name, each in its own way,
+     * with the word that tells them apart.
+     */
+    String name(Axis axis) {
+        Quantity quantity = axis.quantity();
+        Optional<WorkedOut> measure = quantity.match(new WorkedOutOf());
+        boolean twice = measure.isPresent() && axes.keySet().stream().anyMatch(other ->
+                other.name().equals(quantity.name()) && !other.match(new WorkedOutOf()).equals(measure));
+        return quantity.name() + (!twice ? "" : asked.contains(quantity) ? " (as before)" : " (as now)");
     }
 
     /** A box over a program's own axes as a box over these; nothing where no common reading lies in it. */

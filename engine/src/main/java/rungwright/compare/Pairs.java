@@ -6,12 +6,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.LinkedHashMap;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
+import rungwright.measure.Quantity;
 import rungwright.program.Rule;
 import rungwright.region.Box;
 import rungwright.region.Budget;
 import rungwright.region.Gap;
 import rungwright.region.GapSearch;
 import rungwright.region.Gaps;
+import rungwright.region.Interval;
 import rungwright.region.Possible;
 import rungwright.region.Sample;
 import rungwright.region.Space;
@@ -107,7 +110,7 @@ final class Pairs {
             return Optional.empty();
         }
         Box all = parts.stream().reduce(Box::hull).orElse(space.whole());
-        Regions regions = new Regions(space.axes(), all, decidedAlike(before, after), real(), budget);
+        Regions regions = new Regions(old.axes(), all, decidedAlike(before, after), real(), budget);
         Difference.Decided difference = new Difference.Decided(at,
                 regions.words(found.stream().map(Gap::box).toList()), whole, before.answer(), after.answer(),
                 Optional.empty());
@@ -140,7 +143,19 @@ final class Pairs {
 
     private Optional<Proof> proof(List<Gap> found, Difference.Decided difference,
             BiFunction<Sample, Difference.Decided, Optional<Proof>> proof) {
-        return found.stream().flatMap(gap -> space.sample(gap.core(), gap.core()).stream())
+        return found.stream().flatMap(gap -> Stream.of(gap.core(), richest(gap.core())))
+                .distinct().flatMap(core -> space.sample(core, core).stream())
                 .flatMap(sample -> proof.apply(sample, difference).stream()).findFirst();
+    }
+
+    /** The part of a box in which people own most, and so have most rungs. */
+    private Box richest(Box core) {
+        Box rich = core;
+        for (int axis = 0; axis < core.axes(); axis++) {
+            if (space.axes().get(axis).quantity() instanceof Quantity.Known) {
+                rich = rich.with(axis, new Interval(core.along(axis).last(), core.along(axis).last() + 1));
+            }
+        }
+        return rich;
     }
 }

@@ -10,6 +10,8 @@ public enum Part {
     LADDER(true),
     /** What is logged: its values, where it is logged, what a session without it counts as. */
     MEASURE(true),
+    /** What is worked out from that; what it decides is told stage by stage. */
+    WORKED_OUT(false),
     /** What must be logged in a stage. */
     NEEDED(true),
     /** What is known about a trainee. */

@@ -8,13 +8,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import rungwright.measure.Fact;
 import rungwright.measure.Measure;
 import rungwright.measure.Scale;
 import rungwright.measure.Values;
+import rungwright.measure.WorkedOut;
 import rungwright.measure.Words;
 import rungwright.program.Outline;
 import rungwright.program.Prescription;
+import rungwright.program.Rule;
 import rungwright.program.Scope;
 import rungwright.program.Stage;
 
@@ -37,6 +40,8 @@ final class PartChanges {
         changes.named(Part.FACT, facts(changes.old), facts(changes.changed));
         changes.named(Part.MEASURE, measures(changes.old.measures()),
                 measures(changes.changed.measures()));
+        changes.named(Part.WORKED_OUT, workedOut(changes.old), workedOut(changes.changed));
+        changes.named(Part.WORDS, asks(changes.old), asks(changes.changed));
         changes.named(Part.ASSESSMENT, measures(changes.old.assessments()),
                 measures(changes.changed.assessments()));
         changes.stages();
@@ -46,10 +51,29 @@ final class PartChanges {
     private void words() {
         change(Part.WORDS, "goal", old.goal(), changed.goal());
         change(Part.WORDS, "for", old.audience().orElse(""), changed.audience().orElse(""));
-        change(Part.WORDS, "cautions", String.join(" / ", old.cautions()),
-                String.join(" / ", changed.cautions()));
-        change(Part.WORDS, "sources", String.join(" / ", old.sources()),
-                String.join(" / ", changed.sources()));
+        each("caution", old.cautions(), changed.cautions());
+        each("source", old.sources(), changed.sources());
+        named(Part.WORDS, says(sections(old)), says(sections(changed)));
+    }
+
+    private void each(String name, List<String> before, List<String> after) {
+        before.stream().filter(text -> !after.contains(text))
+                .forEach(text -> change(Part.WORDS, name, text, ""));
+        after.stream().filter(text -> !before.contains(text))
+                .forEach(text -> change(Part.WORDS, name, "", text));
+    }
+
+    private static List<Rule> sections(Outline outline) {
+        return Stream.of(Optional.of(outline.stop()), Optional.of(outline.everyStage()),
+                outline.afterABreak(), outline.placement())
+                .flatMap(Optional::stream).flatMap(list -> list.rules().stream()).toList();
+    }
+
+    /** What rules say to a trainee. */
+    private static Map<String, String> says(List<Rule> rules) {
+        Map<String, String> says = new LinkedHashMap<>();
+        rules.forEach(rule -> rule.say().ifPresent(say -> says.put("`" + rule.label() + "` says", say)));
+        return says;
     }
 
     private void change(Part part, String name, String before, String after) {
@@ -85,6 +109,24 @@ final class PartChanges {
                     + otherwise);
         }
         return measures;
+    }
+
+    /** What is worked out, and how. */
+    private static Map<String, String> workedOut(Outline outline) {
+        Map<String, String> measures = new LinkedHashMap<>();
+        for (WorkedOut measure : outline.workedOut()) {
+            measures.put(measure.name(), "worked out as " + measure.formula().fold(new FormulaWords())
+                    + measure.take().map(take -> ", the " + take.word()).orElse(""));
+        }
+        return measures;
+    }
+
+    /** What people are asked. */
+    private static Map<String, String> asks(Outline outline) {
+        Map<String, String> asks = new LinkedHashMap<>();
+        Stream.concat(outline.measures().stream(), outline.assessments().stream()).forEach(measure ->
+                measure.ask().ifPresent(ask -> asks.put("the question for `" + measure.name() + "`", ask)));
+        return asks;
     }
 
     private static String words(Values values) {
@@ -131,6 +173,7 @@ final class PartChanges {
                 LadderWords.of(stage.ladder()));
         change(Part.NEEDED, stage.name(), needed(old, before.get()), needed(changed, stage));
         change(Part.PRESCRIPTION, stage.name(), prescribed(before.get()), prescribed(stage));
+        named(Part.WORDS, says(before.get().rules()), says(stage.rules()));
     }
 
     /** The measures without which a session in a stage is refused. */

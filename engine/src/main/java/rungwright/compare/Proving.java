@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungwright.finding.Witness;
 import rungwright.program.Program;
 import rungwright.program.Rule;
@@ -31,18 +32,25 @@ final class Proving {
     /** On some rung of these kinds of a stage, with rows and windows about to be complete, else open. */
     Optional<Proof> session(Sample sample, Stage old, Stage changed, Where where, Answer before,
             Answer after) {
-        Pose pose = Pose.of(sample);
+        return session(sample, Pose.of(sample), old, changed, where, open(before, after))
+                .or(() -> session(sample, Pose.of(sample).richly(), old, changed, where, open(before,
+                after)));
+    }
+
+    private Optional<Proof> session(Sample sample, Pose pose, Stage old, Stage changed, Where where,
+            List<Optional<Pose.Count>> open) {
         List<String> names = pose.rungs(sides.changed(), changed);
         List<String> oldNames = pose.rungs(sides.old(), old);
-        List<List<Optional<String>>> counts = List.of(List.of(counting(before), counting(after)),
+        List<List<Optional<Pose.Count>>> counts = List.of(open,
                 List.of(Optional.empty(), Optional.empty()));
         for (int rung = 1; rung <= names.size(); rung++) {
             int there = oldNames.indexOf(names.get(rung - 1)) + 1;
             boolean meant = where.rungs().contains(Rungs.of(rung, names.size())) && there > 0
                     && where.rungs().contains(Rungs.of(there, oldNames.size()));
-            for (List<Optional<String>> labels : counts) {
+            for (List<Optional<Pose.Count>> labels : counts) {
                 Optional<Proof> proof = !meant ? Optional.empty() : both(pose.scene(sides.old(), old, there,
-                        labels.get(0)), pose.scene(sides.changed(), changed, rung, labels.get(1)), sample);
+                        labels.get(0)), pose.scene(sides.changed(), changed, rung, labels.get(1)), sample,
+                        pose);
                 if (proof.isPresent()) {
                     return proof;
                 }
@@ -51,17 +59,25 @@ final class Proving {
         return Optional.empty();
     }
 
-    private static Optional<String> counting(Answer answer) {
-        return answer.rule().filter(rule -> !rule.repeat().isOnce()).map(Rule::label);
+    /** Rows and windows in which this session would be the last that one of the two rules wants. */
+    private static List<Optional<Pose.Count>> open(Answer before, Answer after) {
+        int met = Stream.of(before, after).flatMap(answer -> counting(answer).stream())
+                .mapToInt(rule -> rule.repeat().met() - 1).min().orElse(0);
+        return Stream.of(before, after)
+                .map(answer -> counting(answer).map(rule -> new Pose.Count(rule.label(), met))).toList();
     }
 
-    private Optional<Proof> both(Optional<Scene> old, Optional<Scene> changed, Sample sample) {
+    private static Optional<Rule> counting(Answer answer) {
+        return answer.rule().filter(rule -> !rule.repeat().isOnce());
+    }
+
+    private Optional<Proof> both(Optional<Scene> old, Optional<Scene> changed, Sample sample, Pose pose) {
         if (old.isEmpty() || changed.isEmpty()) {
             return Optional.empty();
         }
         Decision before = Stepper.step(sides.old(), old.get().state(), old.get().session());
         Decision after = Stepper.step(sides.changed(), changed.get().state(), changed.get().session());
-        Witness witness = witness(sample, Optional.of(changed.get().state().at()));
+        Witness witness = witness(sample, pose, Optional.of(changed.get().state().at()));
         if (isSame(before, after)) {
             return before.kind() == Kind.STOP ? cleared(witness, before, after) : Optional.empty();
         }
@@ -81,7 +97,10 @@ final class Proving {
 
     /** After time away, at any rung of any stage that both have. */
     Optional<Proof> breakMove(Sample sample) {
-        Pose pose = Pose.of(sample);
+        return breakMove(sample, Pose.of(sample)).or(() -> breakMove(sample, Pose.of(sample).richly()));
+    }
+
+    private Optional<Proof> breakMove(Sample sample, Pose pose) {
         for (Stage changed : sides.changed().outline().stages()) {
             Optional<Stage> old = sides.before(changed);
             int rungs = old.isEmpty() ? 0 : pose.rungs(sides.changed(), changed).size();
@@ -90,7 +109,8 @@ final class Proving {
                 Optional<State> after = pose.away(sides.changed(), changed, rung);
                 if (before.isPresent() && after.isPresent() && !place(sides.old(), before.get(),
                         sides.renames()).equals(place(sides.changed(), after.get(), Renames.NONE))) {
-                    return Optional.of(away(witness(sample, Optional.of(after.get().at())), before.get(),
+                    return Optional.of(away(witness(sample, pose, Optional.of(after.get().at())),
+                            before.get(),
                             after.get()));
                 }
             }
@@ -120,7 +140,8 @@ final class Proving {
         Decision before = Stepper.enrol(sides.old(), old);
         Decision after = Stepper.enrol(sides.changed(), changed);
         return isSame(before, after) ? Optional.empty() : Optional.of(new Proof(
-                witness(sample, Optional.empty()), Optional.empty(), Optional.empty(), old, changed, before,
+                witness(sample, pose, Optional.empty()), Optional.empty(), Optional.empty(), old, changed,
+                before,
                 after));
     }
 
@@ -139,10 +160,12 @@ final class Proving {
         return renames.newName(at.stageName()) + " / " + at.rungName();
     }
 
-    private static Witness witness(Sample sample, Optional<Standing> at) {
+    private Witness witness(Sample sample, Pose pose, Optional<Standing> at) {
         Map<String, Witness.Reading> readings = new LinkedHashMap<>();
+        Map<String, List<String>> posed = pose.trainee(sides.changed()).facts();
         sample.facts().forEach((fact, items) -> {
-            List<String> shown = items.stream().map(fact.values()::show).toList();
+            List<String> shown = posed.getOrDefault(fact.name(),
+                    items.stream().map(fact.values()::show).toList());
             put(readings, fact.isList() ? Witness.Reading.of(fact.name(), shown)
                     : Witness.Reading.of(fact.name(), shown.get(0)));
         });

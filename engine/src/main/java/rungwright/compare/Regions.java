@@ -16,14 +16,14 @@ import rungwright.region.Possible;
  * both programs is not mentioned.
  */
 final class Regions {
-    private final List<Axis> axes;
+    private final JointAxes axes;
     private final Box whole;
     private final List<Box> spokenFor;
     private final Possible real;
     private final Budget budget;
 
     /** {@code spokenFor} are the boxes that outrank both answers. */
-    Regions(List<Axis> axes, Box whole, List<Box> spokenFor, Possible real, Budget budget) {
+    Regions(JointAxes axes, Box whole, List<Box> spokenFor, Possible real, Budget budget) {
         this.axes = axes;
         this.whole = whole;
         this.spokenFor = spokenFor;
@@ -92,7 +92,8 @@ final class Regions {
         List<Clause> clauses = new ArrayList<>();
         for (int axis = 0; axis < box.axes(); axis++) {
             if (!box.along(axis).covers(whole.along(axis))) {
-                clauses.add(Clause.of(axes.get(axis), box.along(axis)));
+                Axis asked = axes.axes().get(axis);
+                clauses.add(new Clause(axes.name(asked), Clause.of(asked, box.along(axis)).words()));
             }
         }
         return clauses;

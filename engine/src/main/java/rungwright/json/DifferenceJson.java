@@ -48,7 +48,8 @@ record DifferenceJson(JsonGenerator json, Comparison comparison) implements Diff
         return () -> {
             json.writeStartObject();
             json.writeStringField("kind", "changed");
-            json.writeStringField("part", difference.part().name().toLowerCase(Locale.ROOT));
+            json.writeStringField("part", difference.part().name().toLowerCase(Locale.ROOT).replace('_',
+                    ' '));
             json.writeBooleanField("decides", difference.decides());
             json.writeStringField("name", difference.name());
             text("before", difference.before());

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.LongStream;
 import rungwright.measure.BuiltIn;
 import rungwright.measure.Fact;
 import rungwright.measure.Measure;
@@ -22,8 +23,8 @@ import rungwright.region.Sample;
  * What a {@link Sample} says of a trainee, a state and a session, as texts that any program can read: a way
  * to put a witness to the test.
  *
- * <p>What the sample leaves open is filled with the least that the program allows; a name that the program
- * does not know is left out.
+ * <p>What the sample leaves open is filled with the least that the program allows, or {@link #richly}; a name
+ * that the program does not know is left out.
  */
 public final class Pose {
     /** The day of every session and break that is made here. */
@@ -32,14 +33,25 @@ public final class Pose {
     private static final int MOST_DAYS_AWAY = 60;
 
     private final Sample sample;
+    private final boolean rich;
 
-    private Pose(Sample sample) {
+    private Pose(Sample sample, boolean rich) {
         this.sample = sample;
+        this.rich = rich;
     }
 
     /** From a sample of a session, a break or a placement. */
     public static Pose of(Sample sample) {
-        return new Pose(sample);
+        return new Pose(sample, false);
+    }
+
+    /** The same with as many rungs as can be: what is left open is as much and as different as can be. */
+    public Pose richly() {
+        return new Pose(sample, true);
+    }
+
+    /** A rule that wants several sessions, and how many of them are met. */
+    public record Count(String label, int met) {
     }
 
     /** The trainee, as far as a program asks about them. */
@@ -60,8 +72,19 @@ public final class Pose {
         Optional<List<String>> known = sample.facts().entrySet().stream()
                 .filter(entry -> entry.getKey().name().equals(fact.name())).findFirst()
                 .map(entry -> entry.getValue().stream().map(entry.getKey().values()::show).toList());
-        int least = fact.list().map(Fact.Length::least).orElse(1);
-        return known.orElseGet(() -> Collections.nCopies(least, fact.values().show(0)));
+        return rich ? different(fact, known) : known.orElseGet(() -> Collections.nCopies(
+                fact.list().map(Fact.Length::least).orElse(1), fact.values().show(0)));
+    }
+
+    /** As many items as are known, else as can be, and as different as can be; rules see but their number. */
+    private static List<String> different(Fact fact, Optional<List<String>> known) {
+        if (!fact.isList() && known.isPresent()) {
+            return known.get();
+        }
+        long last = fact.values().count() - 1;
+        int items = known.map(List::size).orElse(fact.list().map(Fact.Length::most).orElse(1));
+        return LongStream.range(0, items).mapToObj(item -> fact.values().show(Math.max(0, last - item)))
+                .toList();
     }
 
     /** The names of the trainee's rungs in a stage, easiest first; none where a program would refuse them. */
@@ -112,20 +135,20 @@ public final class Pose {
     /**
      * The trainee on a rung, from 1, of a stage, before the session, which no break's move precedes.
      *
-     * @param complete the label of a rule that wants several sessions, of which all but one are met
+     * @param count a rule that wants several sessions, of which some are met
      * @return nothing where there can be no such state
      */
-    public Optional<Scene> scene(Program program, Stage stage, int rung, Optional<String> complete) {
+    public Optional<Scene> scene(Program program, Stage stage, int rung, Optional<Count> count) {
         long here = sample.counts().containsKey(BuiltIn.SESSIONS_HERE)
-                ? sample.counts().get(BuiltIn.SESSIONS_HERE) - 1 : complete.isPresent() ? Repeat.LONGEST : 0;
+                ? sample.counts().get(BuiltIn.SESSIONS_HERE) - 1 : count.isPresent() ? Repeat.LONGEST : 0;
         long days = sample.counts().getOrDefault(BuiltIn.DAYS_HERE, 0L);
         if (here == 0) {
-            return state(program, stage, rung, new Days(0, days, OptionalLong.empty()), complete)
+            return state(program, stage, rung, new Days(0, days, OptionalLong.empty()), count)
                     .map(state -> new Scene(state, session(program)));
         }
         for (long away = 0; away <= Math.min(days, MOST_DAYS_AWAY); away++) {
             Optional<State> state = state(program, stage, rung,
-                    new Days((int) here, days, OptionalLong.of(away)), complete);
+                    new Days((int) here, days, OptionalLong.of(away)), count);
             if (state.filter(each -> Stepper.ahead(program, each, DAY).breakMove().isEmpty()).isPresent()) {
                 return state.map(each -> new Scene(each, session(program)));
             }
@@ -147,7 +170,7 @@ public final class Pose {
     }
 
     private Optional<State> state(Program program, Stage stage, int rung, Days days,
-            Optional<String> complete) {
+            Optional<Count> count) {
         Plan plan = Plan.of(program);
         try {
             Trainee trainee = TraineeReader.read(plan, trainee(program));
@@ -161,7 +184,7 @@ public final class Pose {
             LocalDate latest = last.filter(entered::isBefore).orElse(entered);
             State state = new State(plan.id(), trainee, Status.TRAINING, Optional.empty(),
                     Standing.on(stage, rungs.get(rung - 1)), entered, last, days.sessionsHere(),
-                    tallies(plan, stage, complete, days.sessionsHere()), Map.of(), previous(plan), latest,
+                    tallies(plan, stage, count, days.sessionsHere()), Map.of(), previous(plan), latest,
                     List.of());
             return Optional.of(Fitting.check(plan, state));
         } catch (Refused | IllegalArgumentException e) {
@@ -182,11 +205,12 @@ public final class Pose {
         return texts;
     }
 
-    private static Map<String, Tally> tallies(Plan plan, Stage stage, Optional<String> complete, int here) {
+    private static Map<String, Tally> tallies(Plan plan, Stage stage, Optional<Count> count, int here) {
         Map<String, Tally> tallies = new LinkedHashMap<>();
-        complete.map(plan.inForce(stage.number()).counted()::get).ifPresent(counted -> {
-            int met = Math.min(counted.rule().repeat().met() - 1, here);
-            tallies.put(complete.get(), Tally.of(counted.code(), Collections.nCopies(met, true)));
+        count.ifPresent(open -> {
+            Counted counted = plan.inForce(stage.number()).counted().get(open.label());
+            tallies.put(open.label(), Tally.of(counted.code(),
+                    Collections.nCopies(Math.min(open.met(), here), true)));
         });
         return tallies;
     }

@@ -15,6 +15,7 @@ import rungwright.compare.Where;
 import rungwright.finding.Shown;
 import rungwright.program.Outline;
 import rungwright.program.Stage;
+import rungwright.region.Moment;
 import rungwright.step.Decision;
 import rungwright.step.Event;
 
@@ -35,17 +36,21 @@ public final class CompareText implements Difference.Cases<Void> {
 
     private final Comparison comparison;
     private final Colours colours;
+    private final List<SameEverywhere> all;
     private final Map<String, List<String>> sections = new LinkedHashMap<>();
+    private List<String> stages = List.of();
 
     private CompareText(Comparison comparison, Colours colours) {
         this.comparison = comparison;
         this.colours = colours;
+        this.all = SameEverywhere.of(comparison);
     }
 
     /** The whole comparison: first whether both decide the same, then each difference where it belongs. */
     public static List<String> lines(Comparison comparison, Colours colours) {
         CompareText text = new CompareText(comparison, colours);
-        comparison.differences().forEach(difference -> difference.match(text));
+        text.all.stream().filter(each -> each.first().decides()).forEach(text::say);
+        text.all.stream().filter(each -> !each.first().decides()).forEach(text::say);
         comparison.perhapsRenamed().byOldName().forEach(text::perhapsRenamed);
         List<String> lines = new ArrayList<>(text.head());
         text.sections.forEach((heading, items) -> {
@@ -54,6 +59,11 @@ public final class CompareText implements Difference.Cases<Void> {
             lines.addAll(items);
         });
         return lines;
+    }
+
+    private void say(SameEverywhere difference) {
+        stages = difference.stages();
+        difference.first().match(this);
     }
 
     private void perhapsRenamed(String old, String changed) {
@@ -74,15 +84,15 @@ public final class CompareText implements Difference.Cases<Void> {
     }
 
     private String verdict() {
-        long deciding = comparison.differences().stream().filter(Difference::decides).count();
-        long others = comparison.differences().size() - deciding;
+        long deciding = all.stream().map(SameEverywhere::first).filter(Difference::decides).count();
+        long others = all.size() - deciding;
         if (deciding > 0) {
             return Count.of(deciding, "difference") + " in what is decided"
-                    + (others == 0 ? "" : ", " + others + " in words and prescriptions") + ".";
+                    + (others == 0 ? "" : ", " + others + " besides") + ".";
         }
         return "Both decide the same for every trainee, in every state, at every session"
                 + (others == 0 ? "; nothing differs." : "; " + Count.of(others, "difference")
-                        + " in words and prescriptions.");
+                        + " besides.");
     }
 
     @Override
@@ -94,7 +104,7 @@ public final class CompareText implements Difference.Cases<Void> {
                 .of(difference.before()));
         add(items, "  now:    ", new OutcomeText(comparison.changed().outline(), where.moment())
                 .of(difference.after()));
-        example(items, difference.witness());
+        example(items, where.moment(), difference.witness());
         return null;
     }
 
@@ -111,7 +121,7 @@ public final class CompareText implements Difference.Cases<Void> {
         };
     }
 
-    private void example(List<String> items, Optional<Proof> proof) {
+    private void example(List<String> items, Moment moment, Optional<Proof> proof) {
         if (proof.isEmpty()) {
             add(items, "  ", "No trainee was found for whom both come to something else, so it may make no"
                     + " difference after all.");
@@ -119,7 +129,8 @@ public final class CompareText implements Difference.Cases<Void> {
         }
         add(items, "  for example: ", WitnessText.of(proof.get().witness()) + counted(proof.get())
                 + ": " + (proof.get().eventAfter() instanceof Event.Clearance ? "once cleared, " : "")
-                + comes(proof.get().before()) + " before, " + comes(proof.get().after()) + " now");
+                + comes(moment, proof.get().before()) + " before, "
+                + comes(moment, proof.get().after()) + " now");
     }
 
     /** A row or window that is open in the example. */
@@ -129,9 +140,9 @@ public final class CompareText implements Difference.Cases<Void> {
         return met == 0 ? "" : ", after " + Count.of(met, "session") + " that counted";
     }
 
-    private static String comes(Decision decision) {
-        if (decision.breakMove().isPresent()) {
-            return "to " + ReplayText.to(decision.breakMove().get());
+    private static String comes(Moment moment, Decision decision) {
+        if (moment == Moment.BREAK) {
+            return decision.breakMove().map(move -> "to " + ReplayText.to(move)).orElse("no move");
         }
         return decision.kind().word() + decision.after().map(state -> " at " + ReplayText.place(state))
                 .orElse("");
@@ -159,6 +170,7 @@ public final class CompareText implements Difference.Cases<Void> {
             case ORDER -> "The order of the stages";
             case LADDER -> "Ladders";
             case MEASURE -> "What is logged";
+            case WORKED_OUT -> "What is worked out";
             case NEEDED -> "What must be logged in a stage";
             case FACT -> "What is known about a trainee";
             case ASSESSMENT -> "What is assessed before the start";
@@ -175,7 +187,9 @@ public final class CompareText implements Difference.Cases<Void> {
 
     private String where(Where where) {
         return switch (where.moment()) {
-            case SESSION -> "Stage " + Shown.text(where.stage().orElse("")) + rungs(where);
+            case SESSION -> stages.size() < 2 ? "Stage " + Shown.text(where.stage().orElse("")) + rungs(where)
+                    : stages.size() == comparison.changed().outline().stages().size() ? "Every stage"
+                    : "Stages " + Listed.and(stages.stream().map(Shown::text).toList());
             case BREAK -> "After a break";
             case PLACEMENT -> "Where a new trainee starts";
         };

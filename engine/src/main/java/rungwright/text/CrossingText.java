@@ -174,7 +174,7 @@ public final class CrossingText implements Crossing.Cases<Void> {
             items.accept(switch (difference.part()) {
                 case LADDER -> "the rungs: ";
                 case NEEDED -> "what must be logged: ";
-                case STAGE, ORDER, MEASURE, FACT, ASSESSMENT, PRESCRIPTION, WORDS -> "";
+                case STAGE, ORDER, MEASURE, WORKED_OUT, FACT, ASSESSMENT, PRESCRIPTION, WORDS -> "";
             } + difference.before().map(Shown::whole).orElse("none") + " before, "
                     + difference.after().map(Shown::whole).orElse("none") + " now");
             return null;
