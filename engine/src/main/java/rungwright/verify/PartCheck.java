@@ -2,6 +2,7 @@ package rungwright.verify;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +31,8 @@ final class PartCheck {
     private final List<List<RuleSpec>> layers;
     private final Rungs rungs;
     private final boolean early;
-    private final Map<RuleSpec, List<List<Ask>>> asked = new LinkedHashMap<>();
+    // Only looked up, so its order does not matter.
+    private final Map<RuleSpec, List<List<Ask>>> asked = new IdentityHashMap<>();
     private final Map<Ask, Boolean> never = new LinkedHashMap<>();
     private final List<Axis> axes = new ArrayList<>();
     private final List<String> doubts = new ArrayList<>();
@@ -127,11 +129,9 @@ final class PartCheck {
         for (List<RuleSpec> layer : layers) {
             Optional<RuleSpec> mine = layer.stream().filter(rule -> isAt(rule, layer, decider)).findFirst();
             for (RuleSpec rule : found ? List.<RuleSpec>of() : layer) {
-                boolean later = mine.isPresent() && layer.indexOf(rule) >= layer.indexOf(mine.get());
-                boolean yields = mine.filter(own -> own == rule
-                        || later && outcome(own).equals(outcome(rule))).isPresent();
-                if (!yields && asked.get(rule).stream()
-                        .anyMatch(all -> all.stream().noneMatch(ask -> fails(ask, block)))) {
+                boolean touched = asked.get(rule).stream()
+                        .anyMatch(all -> all.stream().noneMatch(ask -> fails(ask, block)));
+                if (touched && mine.filter(own -> yields(rule, own, layer)).isEmpty()) {
                     return false;
                 }
             }
@@ -139,6 +139,14 @@ final class PartCheck {
                     .anyMatch(all -> all.stream().allMatch(ask -> holds(ask, block)))).isPresent();
         }
         return found;
+    }
+
+    /**
+     * Whether a rule gives way to another where both hold: the same one, or a later one of the same outcome.
+     */
+    private static boolean yields(RuleSpec rule, RuleSpec other, List<RuleSpec> layer) {
+        return rule == other || layer.indexOf(rule) > layer.indexOf(other) && outcome(rule)
+                .equals(outcome(other));
     }
 
     /** Whether all of a box meets what is asked, or every session does. */
@@ -161,11 +169,13 @@ final class PartCheck {
     }
 
     private Optional<Range> range(Quantity quantity, Block block) {
+        List<String> key = Axis.key(quantity);
         for (int axis = 0; axis < axes.size(); axis++) {
-            if (Axis.key(axes.get(axis).quantity()).equals(Axis.key(quantity))) {
+            Certificate.Side side = part.axes().get(axis);
+            if (side.of().equals(key.get(0)) && side.take().equals(key.get(1)) && side.against()
+                    .equals(key.get(2))) {
                 Run run = block.box().get(axis);
-                long count = part.axes().get(axis).count();
-                return Optional.of(axes.get(axis).range(run.first(), run.last(), count));
+                return Optional.of(axes.get(axis).range(run.first(), run.last(), side.count()));
             }
         }
         return Optional.empty();
@@ -175,13 +185,15 @@ final class PartCheck {
      * Whether a rule stands where it is said to, and is so called: by its name, else by its list and number.
      */
     private boolean isAt(RuleSpec rule, List<RuleSpec> layer, Decider decider) {
+        if (rule.place().line() != decider.line() || rule.place().column() != decider.column()) {
+            return false;
+        }
         List<RuleSpec> alike = layer.stream().filter(other -> other.kind() == rule.kind()).toList();
         String owner = layers.size() == 1 || layer == layers.get(0) ? ""
                 : layer == layers.get(1) ? "every stage: " : part.name().substring("stage ".length()) + ": ";
         String number = alike.get(0) == rule ? "" : " " + (alike.indexOf(rule) + 1);
-        return rule.place().line() == decider.line() && rule.place().column() == decider.column()
-                && decider.name()
-                .equals(rule.name().map(Names::tidy).orElse(owner + rule.kind().word() + number));
+        return decider.name().equals(rule.name().map(Names::tidy).orElse(owner + rule.kind().word()
+                + number));
     }
 
     /** What a rule does, as it is written. */
