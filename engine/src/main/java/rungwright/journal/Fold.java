@@ -187,6 +187,14 @@ public final class Fold {
         return lastTold.filter(told -> whole && state().filter(told::agrees).isEmpty());
     }
 
+    /**
+     * The version by which the last entry was decided, where that is not this one and the name is the same.
+     */
+    public Optional<ProgramId> otherVersion() {
+        return lastTold.map(Told::program).filter(id -> id.name().equals(program.outline().name())
+                && !id.fingerprint().equals(program.fingerprint()));
+    }
+
     /** The program of which the last entry was decided, where it has another name than this one. */
     public Optional<ProgramId> otherProgram() {
         return lastTold.map(Told::program).filter(id -> !id.name().equals(program.outline().name()));

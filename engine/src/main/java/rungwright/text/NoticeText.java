@@ -23,6 +23,9 @@ public final class NoticeText {
         notices.damage().ifPresent(damage -> paper.strong(of(damage, naming)));
         notices.torn().ifPresent(torn -> paper.strong(of(torn, naming)));
         notices.toldOtherwise().ifPresent(told -> paper.strong(of(told, fold)));
+        if (notices.toldOtherwise().isEmpty()) {
+            fold.otherVersion().ifPresent(other -> paper.add("", of(other, fold)));
+        }
         List<Happening> refused = notices.refused();
         refused.stream().limit(MOST).forEach(each -> paper.strong(of(each, naming)));
         if (refused.size() > MOST) {
@@ -62,6 +65,15 @@ public final class NoticeText {
         return "! Told otherwise: by version " + version + " they were last told to stand at "
                 + Places.of(told) + "; " + spec + " the same history puts them at "
                 + Places.of(fold.state()) + ". Tell them before anything else.";
+    }
+
+    private static String of(ProgramId other, Fold fold) {
+        ProgramId own = ProgramId.of(fold.program());
+        String spec = own.version().equals(other.version()) ? "the same version as it is now"
+                : "version " + Shown.text(own.version()) + ", which you named";
+        return "Their last entry was decided by version " + Shown.text(other.version())
+                + " of the program; read"
+                + " with " + spec + ", the history puts them at the same place.";
     }
 
     private static String of(Happening refused, Naming naming) {
