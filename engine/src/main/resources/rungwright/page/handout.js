@@ -5,6 +5,7 @@
   const words = JSON.parse(document.getElementById("words").textContent);
   const program = data.decides;
   const KEY = "handout " + program.fingerprint;
+  const { get, put } = Stepper;
   const home = document.getElementById("answer");
 
   // ---- remembering -----------------------------------------------------------------------------------------
@@ -77,7 +78,7 @@
     return made;
   };
 
-  const refusal = (decision) => fill(words.refusals[decision.refusal.code] || words.refused, ...decision.refusal.subjects);
+  const refusal = (decision) => fill(get(words.refusals, decision.refusal.code) || words.refused, ...decision.refusal.subjects);
 
   /** Records an event if the program takes it; what is wrong otherwise. */
   const record = (event) => {
@@ -107,8 +108,6 @@
     });
     return given;
   };
-  const put = (object, name, value) => Object.defineProperty(object, name, { value, enumerable: true, configurable: true, writable: true });
-
   const startForms = () => {
     const date = dateQuestion();
     const facts = factQuestions();
@@ -197,7 +196,7 @@
     const facts = factQuestions();
     const tests = testQuestions();
     facts.forEach(({ fact, field }) => { field.value = state.facts[fact.name].join(", "); });
-    tests.forEach(({ asked, field }) => { field.value = state.assessment[asked.name] || ""; });
+    tests.forEach(({ asked, field }) => { field.value = get(state.assessment, asked.name) || ""; });
     if (!facts.length && !tests.length) { return []; }
     return node("details", { class: "card" }, node("summary", {}, words.changed),
       form(words.changed, [date.row, facts.map((each) => each.row), tests.map((each) => each.row)], words.saveChange,
@@ -218,7 +217,7 @@
     const layers = [program.stop, program.every, ...program.stages.map((stage) => stage.rules)];
     const layer = layers.find((each) => each.rules.includes(decision.rule));
     const logged = layer.axes.map((axis) => fill(words.logged, axis.name, Stepper.shown(program, decision.seen, axis.of)));
-    const rule = data.says[decision.rule.label];
+    const rule = get(data.says, decision.rule.label);
     return [node("h4", {}, words.why), node("p", {}, fill(words.because, rule || decision.rule.label)), list([...new Set(logged)])];
   };
 

@@ -50,9 +50,15 @@ const Stepper = (() => {
     return (exact ? "" : "about ") + (r[0] < 0n && plain !== "0" ? "-" : "") + plain;
   };
 
+  // ---- names as keys, whatever they are: a measure may be called __proto__ or constructor ----------------
+  const get = (object, name) => (Object.hasOwn(object, name) ? object[name] : undefined);
+  const put = (object, name, value) =>
+    Object.defineProperty(object, name, { value, enumerable: true, configurable: true, writable: true });
+
   // ---- text ----------------------------------------------------------------------------------------------
   const BLANKS = "[\\t\\n\\u000b\\f\\r\\u001c-\\u001f \\u1680\\u2000-\\u2006\\u2008-\\u200a\\u2028\\u2029\\u205f\\u3000]";
-  const strip = (text) => text.replace(new RegExp("^" + BLANKS + "+|" + BLANKS + "+$", "g"), "");
+  const ENDS = new RegExp("^" + BLANKS + "+|" + BLANKS + "+$", "g");
+  const strip = (text) => text.replace(ENDS, "");
   const isBlank = (text) => strip(text) === "";
   const units = {
     s: ["time", "1"], min: ["time", "60"], kg: ["mass", "1"], g: ["mass", "1/1000"],
@@ -123,15 +129,16 @@ const Stepper = (() => {
         return position;
       }).sort((a, b) => b - a);
       read.facts.push(positions);
-      read.texts.facts[fact.name] = positions.map((position) => showValue(fact.values, position));
+      put(read.texts.facts, fact.name, positions.map((position) => showValue(fact.values, position)));
     }
     for (const asked of program.assessments) {
-      const text = assessment[asked.name] === undefined ? "" : assessment[asked.name];
+      const given = get(assessment, asked.name);
+      const text = given === undefined ? "" : given;
       if (!isBlank(text)) {
         const position = readValue(asked.values, text);
         if (position < 0) { throw new Refused("wrong value", [asked.name, text]); }
         read.assessment.push(position);
-        read.texts.assessment[asked.name] = showValue(asked.values, position);
+        put(read.texts.assessment, asked.name, showValue(asked.values, position));
       } else if (asked.otherwise !== null) {
         read.assessment.push(asked.otherwise);
       } else {
@@ -427,7 +434,7 @@ const Stepper = (() => {
     next.at = to;
     remember(next);
   };
-  const remember = (next) => { if (next.at.rung > 0) { next.left[next.at["stage name"]] = next.at["rung name"]; } };
+  const remember = (next) => { if (next.at.rung > 0) { put(next.left, next.at["stage name"], next.at["rung name"]); } };
   const noPlace = (program) => {
     const stage = program.stages.length - 1;
     return { stage, "stage name": program.stages[stage].name, rung: 0, "rung name": "" };
@@ -486,7 +493,7 @@ const Stepper = (() => {
     const stage = program.stages[placed.at.stage];
     const previous = {};
     program.previous.forEach((measure) => {
-      const text = state.previous[program.measures[measure].name];
+      const text = get(state.previous, program.measures[measure].name);
       const found = text === undefined ? -1 : readValue(program.measures[measure].values, text);
       if (found >= 0) { previous[measure] = base(program.measures[measure].values, found); }
     });
@@ -525,7 +532,7 @@ const Stepper = (() => {
   };
 
   const judged = (program, state, placed, fit, event, { seen, rule, move, stage }) => {
-    const met = (placed.tallies[rule.label] ? placed.tallies[rule.label].sessions : []).filter(Boolean).length + 1;
+    const met = (get(placed.tallies, rule.label) || { sessions: [] }).sessions.filter(Boolean).length + 1;
     const repeats = rule.repeat[0] > 1;
     const progress = repeats && rule.kind !== "stop" ? { met, wanted: rule.repeat[0], within: rule.repeat[1] } : null;
     const fires = !progress || met >= rule.repeat[0];
@@ -538,7 +545,7 @@ const Stepper = (() => {
     program.previous.forEach((measure) => {
       const own = program.measures[measure];
       const found = own.take ? taken(program, seen, measure, own.take) : reading(program, seen, measure);
-      if (found !== null) { after.previous[own.name] = showValue(own.values, found); }
+      if (found !== null) { put(after.previous, own.name, showValue(own.values, found)); }
     });
     if (kind === "stop") {
       after.status = "stopped";
@@ -558,12 +565,12 @@ const Stepper = (() => {
     stage.counted.forEach((counted) => {
       const [, window, row] = counted.repeat;
       const meets = counted.label === rule.label;
-      const before = after.tallies[counted.label] ? after.tallies[counted.label].sessions : [];
+      const before = (get(after.tallies, counted.label) || { sessions: [] }).sessions;
       let sessions = row && !meets ? [] : [...before, meets].slice(-(window - 1));
       if (row && meets && fires) { sessions = []; }
       while (sessions.length && !sessions[0]) { sessions = sessions.slice(1); }
       delete after.tallies[counted.label];
-      if (sessions.length) { after.tallies[counted.label] = { code: counted.code, sessions }; }
+      if (sessions.length) { put(after.tallies, counted.label, { code: counted.code, sessions }); }
     });
   };
 
@@ -675,7 +682,7 @@ const Stepper = (() => {
     const { placed } = absence(program, state, fit, event.date);
     const previous = {};
     program.previous.forEach((measure) => {
-      const text = state.previous[program.measures[measure].name];
+      const text = get(state.previous, program.measures[measure].name);
       const found = text === undefined ? -1 : readValue(program.measures[measure].values, text);
       if (found >= 0) { previous[measure] = base(program.measures[measure].values, found); }
     });
@@ -684,6 +691,6 @@ const Stepper = (() => {
   };
 
   return { step, ahead, look, rungs: (program, state, stage) => rungs(program, readTrainee(program, state), stage),
-    readValue, showValue, shown, positions, figure };
+    readValue, showValue, shown, positions, figure, get, put };
 })();
 if (typeof module !== "undefined") { module.exports = Stepper; }

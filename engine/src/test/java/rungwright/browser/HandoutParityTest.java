@@ -1,0 +1,85 @@
+package rungwright.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rungwright.page.HandoutPage;
+import rungwright.program.Checked;
+import rungwright.program.Program;
+import rungwright.step.Event;
+import rungwright.text.HandoutWords;
+
+/**
+ * The handout of every example, opened in a browser, decides as the engine does.
+ *
+ * <p>{@code -Drungwright.parity=20} makes it twenty times as long.
+ */
+class HandoutParityTest {
+    private static final int HISTORIES = 50 * Integer.getInteger("rungwright.parity", 1);
+    private static final int EVENTS = 40;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void everyEventOfEveryExampleIsDecidedAsTheEngineDecidesIt() throws IOException, InterruptedException {
+        Map<String, Integer> kinds = new TreeMap<>();
+        try (Browser browser = Browser.open(); Stream<Path> examples =
+                Files.list(Path.of("../spec-examples"))) {
+            for (Path example : examples.filter(Files::isDirectory).sorted().toList()) {
+                Program program = Checked.read(Files.readString(example.resolve("program.yaml"))).program()
+                        .orElseThrow();
+                browser.visit(Files.writeString(folder.resolve("handout.html"),
+                        HandoutPage.of(program, HandoutWords.of(Locale.ENGLISH))));
+                assertEquals(program.fingerprint(), browser.text("Handout.program.fingerprint"));
+                PageParity parity = new PageParity(browser);
+                parity.compare(program, histories(program), example.getFileName() + ", seed of history 0: 0");
+                parity.kinds().forEach((kind, times) -> kinds.merge(kind, times, Integer::sum));
+            }
+            assertEquals(List.of(), browser.complaints());
+        }
+        System.err.println("page and engine alike: " + kinds);
+        for (String kind : List.of("placed", "advance", "hold", "fall back", "stop", "resume", "reached",
+                "moved", "refused: earlier date", "refused: already recorded", "refused: not enrolled",
+                "refused: already enrolled", "refused: stopped", "refused: not stopped",
+                "refused: unknown name",
+                "refused: wrong value", "refused: not for the session", "refused: too many sets",
+                "refused: missing measure", "refused: wrong number", "refused: missing assessment",
+                "refused: no such place", "refused: no reason")) {
+            assertTrue(kinds.containsKey(kind), () -> kind + " never came up: " + kinds);
+        }
+    }
+
+    /** Names that scripts give a meaning of their own are names like any others. */
+    @Test
+    void namesOfScriptsAreNames() throws IOException, InterruptedException {
+        Program program = Checked.read(HostileSpec.TEXT).program().orElseThrow();
+        try (Browser browser = Browser.open()) {
+            browser.visit(Files.writeString(folder.resolve("handout.html"),
+                    HandoutPage.of(program, HandoutWords.of(Locale.ENGLISH))));
+            PageParity parity = new PageParity(browser);
+            parity.compare(program, histories(program), "hostile names");
+            assertTrue(parity.kinds().containsKey("reached"), () -> parity.kinds().toString());
+            assertTrue(parity.kinds().containsKey("resume"), () -> parity.kinds().toString());
+        }
+    }
+
+    private static List<List<Event>> histories(Program program) {
+        List<List<Event>> histories = new ArrayList<>();
+        for (int seed = 0; seed < HISTORIES; seed++) {
+            histories.add(RandomEvents.of(program.outline(), seed, EVENTS));
+        }
+        return histories;
+    }
+}
