@@ -101,7 +101,8 @@ final class TestCommand implements Callable<Integer> {
 
     @Option(names = "--boundaries", paramLabel = "FILE", description = {
         "Write a new file of cases: a session just inside and just outside of every edge of every rule,",
-        "with what the spec decides today, for you to read and to keep."})
+        "with what the spec decides today, for you to read and to keep. With --faults also a case for",
+        "each fault that none of these would notice."})
     private Optional<String> boundaries = Optional.empty();
 
     @Option(names = "--faults", description = {
@@ -151,12 +152,12 @@ final class TestCommand implements Callable<Integer> {
         Optional<Coverage> covered = tryouts.filter(all -> coverage || atLeast.isPresent())
                 .map(all -> all.coverage(runs.stream().flatMap(run -> run.runs().stream()).toList()));
         boolean passed = runs.stream().allMatch(CasesRun::isFine);
-        Optional<FaultReport> planted = tryouts.filter(all -> faults && passed)
+        Optional<FaultReport> planted = tryouts.filter(all -> faults && passed && !files.isEmpty())
                 .map(all -> FaultRun.of(spec, all, cases(runs), size.boxes(), bar));
         bar.clear();
         write(runs, covered.filter(each -> coverage || isTooLow(each)), planted);
         if (boundaries.isPresent()) {
-            write(boundaries.get(), program, tryouts.orElseThrow(), bar);
+            write(boundaries.get(), program, boundaries(spec, tryouts.orElseThrow(), bar));
         }
         if (faults && !passed) {
             console.err().println(FaultsText.casesFirst());
@@ -191,10 +192,18 @@ final class TestCommand implements Callable<Integer> {
         }
     }
 
-    /** A new file; one that is there already is somebody's work. */
-    private void write(String file, Program program, Tryouts tryouts, WorkBar bar) {
-        List<String> lines = CasesText.lines(program.outline().name(), Boundaries.of(tryouts, bar));
+    /** The cases at every edge; with faults, also those that are needed to notice each of them. */
+    private Boundaries boundaries(Spec spec, Tryouts tryouts, WorkBar bar) {
+        Boundaries edges = Boundaries.of(tryouts, bar);
         bar.clear();
+        Boundaries all = faults ? FaultRun.completed(spec, tryouts, edges, size.boxes(), bar) : edges;
+        bar.clear();
+        return all;
+    }
+
+    /** A new file; one that is there already is somebody's work. */
+    private void write(String file, Program program, Boundaries cases) {
+        List<String> lines = CasesText.lines(program.outline().name(), cases);
         try {
             Files.write(Path.of(file), lines, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW,
                     StandardOpenOption.WRITE);

@@ -47,13 +47,39 @@ public final class FaultRun {
         return new FaultReport(results);
     }
 
+    /**
+     * Cases to which one is added for each fault that none of them notices, as far as one was found.
+     *
+     * @param heard hears how many of the faults are done
+     */
+    public static Boundaries completed(Spec spec, Tryouts tryouts, Boundaries before, long budget,
+            Heard heard) {
+        List<Boundaries.Boundary> all = new ArrayList<>(before.cases());
+        List<Fault> faults = Planting.of(spec, tryouts.program().outline());
+        for (int i = 0; i < faults.size(); i++) {
+            FaultRun run = new FaultRun(tryouts, cases(tryouts.program(), all), budget);
+            FaultReport.Result result = run.result(faults.get(i));
+            int number = all.size() + 1;
+            result.example().ifPresent(example -> all.add(new Boundaries.Boundary(
+                    Scribe.named("Notices a fault, case " + number, example),
+                    List.of("notices " + result.words()))));
+            heard.of(i + 1L, faults.size());
+        }
+        return new Boundaries(all);
+    }
+
+    private static List<Case> cases(Program program, List<Boundaries.Boundary> boundaries) {
+        List<CaseSpec> specs = boundaries.stream().map(Boundaries.Boundary::spec).toList();
+        return Cases.of(program, new CasesReading(specs, List.of())).cases();
+    }
+
     private FaultReport.Result result(Fault fault) {
         Optional<Program> faulty = Checked.of(fault.spec(), List.of(), budget).program();
         if (faulty.isEmpty()) {
             return result(fault, FaultReport.Fate.REFUSED, Optional.empty(), Optional.empty());
         }
         Comparison comparison = Comparison.of(program, faulty.get());
-        if (comparison.isSame() || Unlogged.isSame(comparison)) {
+        if (comparison.isSame() || ForNobody.isSame(comparison)) {
             return result(fault, FaultReport.Fate.SAME, Optional.empty(), Optional.empty());
         }
         Optional<String> by = cases.stream().filter(one -> CaseRun.of(faulty.get(), one).failure()
@@ -81,16 +107,18 @@ public final class FaultRun {
         Stream<Play> shown = comparison.differences().stream().flatMap(each -> proof(each).stream())
                 .flatMap(retelling::of);
         Stream<Play> own = tryouts.items().stream().flatMap(tryouts::plays);
+        Stream<Play> rungs = new LadderPlays(program, faulty).plays();
         Stream<Play> other = Stream.of(faulty).map(Tryouts::of).flatMap(others -> others.items().stream()
                 .flatMap(others::plays));
-        return Stream.of(shown, own, other).flatMap(each -> each)
+        return Stream.of(shown, rungs, own, other).flatMap(each -> each)
                 .flatMap(play -> Stream.concat(Stream.of(play), unlogged(comparison, play)));
     }
 
     /** The same without a measure in the last session, where what that counts as may differ. */
     private Stream<Play> unlogged(Comparison comparison, Play play) {
         return comparison.differences().stream().flatMap(each -> measure(each).stream())
-                .flatMap(name -> play.without(name).stream());
+                .flatMap(name -> play.without(name).stream())
+                .flatMap(each -> Stream.concat(Stream.of(each), new Persons(program.outline()).others(each)));
     }
 
     private static Optional<String> measure(Difference difference) {

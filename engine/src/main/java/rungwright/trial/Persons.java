@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import rungwright.measure.Fact;
 import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
@@ -108,6 +109,21 @@ final class Persons {
             }
         }
         return Trainee.of(texts, assessment);
+    }
+
+    /** The same events for trainees of whom one fact is the least or the greatest that it can be. */
+    Stream<Play> others(Play play) {
+        return outline.facts().stream().filter(fact -> !fact.isList()).flatMap(fact -> Stream
+                .of(0L, fact.values().count() - 1).map(position -> play.of(knowing(play.enrol().trainee(),
+                fact,
+                        fact.values().show(position)))));
+    }
+
+    /** A trainee with another value of a plain fact. */
+    static Trainee knowing(Trainee trainee, Fact fact, String value) {
+        Map<String, List<String>> facts = new LinkedHashMap<>(trainee.facts());
+        facts.put(fact.name(), List.of(value));
+        return Trainee.of(facts, trainee.assessment());
     }
 
     /** The position of a trainee's fact on its axis. */

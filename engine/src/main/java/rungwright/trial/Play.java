@@ -8,6 +8,7 @@ import java.util.Optional;
 import rungwright.finding.Place;
 import rungwright.program.Program;
 import rungwright.step.Event;
+import rungwright.step.Trainee;
 
 /** Events that bring something about, from the enrolment on. */
 record Play(Event.Enrol enrol, Optional<Event> start, List<Event> events) {
@@ -20,6 +21,11 @@ record Play(Event.Enrol enrol, Optional<Event> start, List<Event> events) {
         List<Event> more = new ArrayList<>(events);
         more.add(next);
         return new Play(enrol, start, more);
+    }
+
+    /** The same of another trainee. */
+    Play of(Trainee trainee) {
+        return new Play(Event.Enrol.of(enrol.date(), trainee), start, events);
     }
 
     /** The same without a measure in its last session, if that is one. */

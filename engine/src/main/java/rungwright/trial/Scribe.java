@@ -55,6 +55,12 @@ record Scribe(Program program) {
                 expect.isEmpty() ? Optional.of(text(place(end))) : Optional.empty());
     }
 
+    /** The same case under another name. */
+    static CaseSpec named(String name, CaseSpec spec) {
+        return new CaseSpec(spec.place(), text(name), spec.enrolled(), spec.trainee(), spec.start(),
+                spec.sessions(), spec.expect(), spec.ends());
+    }
+
     private static Text text(String value) {
         return new Text(value, Place.START);
     }

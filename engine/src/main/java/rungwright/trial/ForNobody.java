@@ -15,20 +15,21 @@ import rungwright.region.Axis;
 
 /**
  * Whether it is all the same to the rules that a measure which is not logged counts as another value: pain 0
- * or 1, where no rule asks for less than 4.
+ * or 1, where no rule asks for less than 4. And whether a ladder that is written in another way has the same
+ * rungs for everybody: up to 100 % or 101 % of what goes up in steps of 5 lb.
  */
-final class Unlogged {
-    private Unlogged() {
+final class ForNobody {
+    private ForNobody() {
     }
 
     /** Whether two programs differ in nothing but that, and no rule sees it. */
     static boolean isSame(Comparison comparison) {
         return comparison.differences().stream().filter(Difference::decides)
-                .allMatch(each -> each.match(new ForNobody(comparison)));
+                .allMatch(each -> each.match(new Alike(comparison)));
     }
 
     /** Whether a difference is of that kind. */
-    private record ForNobody(Comparison comparison) implements Difference.Cases<Boolean> {
+    private record Alike(Comparison comparison) implements Difference.Cases<Boolean> {
         @Override
         public Boolean decided(Difference.Decided difference) {
             return false;
@@ -41,6 +42,9 @@ final class Unlogged {
 
         @Override
         public Boolean changed(Difference.Changed difference) {
+            if (difference.part() == Part.LADDER) {
+                return new LadderPlays(comparison.old(), comparison.changed()).isSame(difference.name());
+            }
             List<Measure> before = measure(comparison.old(), difference.name());
             List<Measure> after = measure(comparison.changed(), difference.name());
             return difference.part() == Part.MEASURE && before.size() == 1 && after.size() == 1
