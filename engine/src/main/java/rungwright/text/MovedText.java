@@ -33,6 +33,8 @@ public final class MovedText {
                     mover.parting().date().map(Object::toString).orElse("?"), end(mover.before()),
                     mover.elsewhere() ? end(mover.after()) : "the same place")));
             moved.movers().forEach(mover -> lines.addAll(parting(mover)));
+            lines.add("");
+            lines.addAll(Wrap.lines(after(moved), WIDEST));
         }
         return lines;
     }
@@ -45,6 +47,14 @@ public final class MovedText {
                 + (moved.movers().size() == 1 ? " is" : " are") + " told something else, and "
                 + (moved.elsewhere() == 0 ? "none" : moved.elsewhere()) + " of them "
                 + (moved.elsewhere() < 2 ? "ends" : "end") + " elsewhere.");
+    }
+
+    /** A log says what was trained on the old decisions, so that what comes after a parting says less. */
+    private static String after(Moved moved) {
+        long more = moved.after().refused() - moved.before().refused();
+        return "From where a history parts, its sessions are still those trained under the decisions"
+                + " of the time" + (more > 0 ? "; " + Count.of(more, "event") + " more than before "
+                        + (more == 1 ? "is" : "are") + " refused for that." : ".");
     }
 
     private static String row(String name, String day, String before, String now) {

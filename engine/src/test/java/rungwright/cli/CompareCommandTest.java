@@ -56,6 +56,9 @@ class CompareCommandTest {
             Ada is told the same until line 4 of %s, 2026-01-07:
               before: hold at knees, because knees: hold: hold 27 s is not at least 30 s
               now:    advance at toes, because Half a minute: hold 27 s
+
+            From where a history parts, its sessions are still those trained under the
+            decisions of the time.
             """;
 
     private final Shell shell = new Shell();
