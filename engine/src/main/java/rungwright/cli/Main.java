@@ -112,6 +112,7 @@ public final class Main implements Callable<Integer> {
                 .addSubcommand(new LogCommand(console))
                 .addSubcommand(new NextCommand(console))
                 .addSubcommand(new SheetCommand(console))
+                .addSubcommand(new ReportCommand(console))
                 .addSubcommand(new CompareCommand(console))
                 .addSubcommand(new MigrateCommand(console))
                 .addSubcommand(new HistoryCommand(console))

@@ -36,12 +36,16 @@ final class OutFile {
             writing.write(console.out());
             return;
         }
-        try (OutputStream out = Channels.newOutputStream(
-                FileChannel.open(Path.of(file.get()), ANEW, ownerOnly()))) {
+        try (OutputStream out = ownerOnly(Path.of(file.get()))) {
             writing.write(out);
         } catch (IOException | InvalidPathException e) {
             throw new CannotReadException(UsageText.unwritable(file.get()));
         }
+    }
+
+    /** Writes to a file anew, which its owner alone may read. */
+    static OutputStream ownerOnly(Path file) throws IOException {
+        return Channels.newOutputStream(FileChannel.open(file, ANEW, ownerOnly()));
     }
 
     private static FileAttribute<?>[] ownerOnly() {

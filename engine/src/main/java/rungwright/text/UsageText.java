@@ -1,5 +1,6 @@
 package rungwright.text;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import rungwright.finding.Shown;
@@ -179,5 +180,28 @@ public final class UsageText {
     /** A test without cases. */
     public static String noCases() {
         return "name a file of cases, or let one be written with `--boundaries FILE`";
+    }
+
+    /** Folders of journals, or a folder and logs, where one thing is meant. */
+    public static String oneFolder() {
+        return "a report is of one folder of journals, or of logs; name a second one with `--against`";
+    }
+
+    /** A fact by which nobody can be grouped. */
+    public static String noFact(String fact, List<String> facts) {
+        return Shown.quoted(fact) + " is no fact of this program" + (facts.isEmpty() ? "; it has none"
+                : "; it has " + Listed.and(facts.stream().map(Shown::quoted).toList()));
+    }
+
+    /** A fact with too many values. */
+    public static String tooManyGroups(String fact, int groups, int most) {
+        return Shown.quoted(fact) + " would make " + groups
+                + " groups, each too small to say anything; at most "
+                + most + " are shown";
+    }
+
+    /** Two ways of making groups at once. */
+    public static String oneWayToGroup() {
+        return "use one of `--group`, `--against` and `--against-spec`; each makes groups of its own";
     }
 }
