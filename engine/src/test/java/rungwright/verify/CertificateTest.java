@@ -49,6 +49,8 @@ class CertificateTest {
             String text = Files.readString(file);
             String json = json(text).orElseThrow();
             assertEquals(List.of(), doubts(text, json));
+            assertEquals(Certifier.of(Checked.read(text).program().orElseThrow(), 10_000),
+                    Optional.of(CertificateJson.read(json)));
         }));
     }
 
