@@ -2,6 +2,7 @@ package rungwright.compare;
 
 import java.io.IOException;
 import java.util.Optional;
+import rungwright.finding.Shown;
 import rungwright.journal.Journal;
 import rungwright.journal.Note;
 import rungwright.journal.OvertakenException;
@@ -75,16 +76,28 @@ public record Migrating(Program changed, boolean write, Optional<String> by) {
             try {
                 Journal asRead = Journal.of(changed, new AsRead(person.journal().store(), person.read()));
                 Written carried = asRead.carry(carry.event(), carry.from(), by);
-                if (carried instanceof Written.Done && move.isPresent()) {
-                    Note note = by.map(Note.NONE::by).orElse(Note.NONE);
-                    Journal.of(changed, person.journal().store()).record(move.get(), note);
-                }
-                return carried.match(new Said(person.name(), move.isPresent()));
+                return carried instanceof Written.Done done && move.isPresent() ? moved(done, move.get())
+                        : carried.match(new Said(person.name(), move.isPresent()));
             } catch (OvertakenException e) {
                 return Migration.left(person.name(),
                         "something was recorded in the journal just now; migrate once more");
             } catch (IOException e) {
                 return Migration.left(person.name(), String.valueOf(e.getMessage()));
+            }
+        }
+
+        /** Moves who is carried over to the coach's place; what is written of it stands, and is said. */
+        private Migration moved(Written.Done carried, Event.Move move) {
+            Note note = by.map(Note.NONE::by).orElse(Note.NONE);
+            String half = "carried over by entry " + carried.entry().number() + ", but not moved to "
+                    + Shown.quoted(move.to()) + ": ";
+            try {
+                Written moved = Journal.of(changed, person.journal().store()).record(move, note);
+                return moved instanceof Written.Refused refused
+                        ? Migration.left(person.name(), half + refused.reason())
+                        : carried.match(new Said(person.name(), true));
+            } catch (IOException e) {
+                return Migration.left(person.name(), half + e.getMessage());
             }
         }
     }

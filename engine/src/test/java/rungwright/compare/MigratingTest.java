@@ -12,11 +12,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rungwright.journal.Contents;
 import rungwright.journal.Entry;
 import rungwright.journal.FileStore;
 import rungwright.journal.Journal;
 import rungwright.journal.NamedStore;
 import rungwright.journal.Note;
+import rungwright.journal.Store;
 import rungwright.json.JournalJson;
 import rungwright.program.Checked;
 import rungwright.program.Program;
@@ -86,5 +88,43 @@ class MigratingTest {
         Person person = crossings.of(ada, Trainee.UNKNOWN);
         assertTrue(new Migrating(changed, false, Optional.empty()).of(person, Optional.empty()).isFine());
         assertEquals(2, ada.store().read().entries().size());
+    }
+
+    @Test
+    void whoIsCarriedOverAndCannotBeMovedIsSaidToBeHalfDone() throws IOException {
+        String stage = old.outline().stages().get(0).name();
+        Program other = Checked.read(SPEC.replace("version: 1", "version: 2")
+                .replace("at least 30 s", "at least 45 s").replace("  " + stage + ":",
+                "  another:\n    advance: { when: { hold: at least 50 s } }\n    hold: otherwise\n"
+                        + "  one more:")).program().orElseThrow();
+        NamedStore full = new NamedStore("Ada", new OneMore(ada.store()));
+        Person person = Crossings.of(Comparison.of(old, other), DAY.plusDays(1)).of(full, Trainee.UNKNOWN);
+        Migration left = new Migrating(other, true, Optional.empty()).of(person, Optional.of("one more"));
+        assertEquals("carried over by entry 3, but not moved to `one more`: no room", left.why().orElse(""));
+        assertEquals(3, ada.store().read().entries().size());
+    }
+
+    /** A store with room for one entry more. */
+    private static final class OneMore implements Store {
+        private final Store store;
+        private boolean full;
+
+        OneMore(Store store) {
+            this.store = store;
+        }
+
+        @Override
+        public Contents read() throws IOException {
+            return store.read();
+        }
+
+        @Override
+        public void append(Entry entry) throws IOException {
+            if (full) {
+                throw new IOException("no room");
+            }
+            full = true;
+            store.append(entry);
+        }
     }
 }
