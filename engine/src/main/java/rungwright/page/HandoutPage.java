@@ -137,7 +137,8 @@ public final class HandoutPage {
         for (DecisionTable.Row row : rows) {
             html.raw("<li>").text(RuleWords.catches(row));
             if (kind != RuleKind.HOLD) {
-                html.text(": " + rules.where(stage, row.rule()));
+                String where = rules.where(stage, row.rule());
+                html.text(": " + (kind == RuleKind.STOP ? words.say("onceCleared", where) : where));
             }
             row.rule().say().ifPresent(say -> html.raw("<br>").element("em", Shown.whole(say)));
             html.raw("</li>\n");

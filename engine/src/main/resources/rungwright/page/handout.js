@@ -15,6 +15,18 @@
   const readEvents = (text) => text.split("\n").filter((line) => line.trim() !== "").map((line) => JSON.parse(line));
   const writeEvents = () => events.map((event) => JSON.stringify(event)).join("\n") + (events.length ? "\n" : "");
   const keep = () => { if (storage) { try { storage.setItem(KEY, writeEvents()); } catch (e) { say(words.notKept); } } };
+  const isDate = (text) => /^[0-9]{4}-[0-9]{2}-[0-9]{2}$/.test(text) && !Number.isNaN(Date.parse(text + "T00:00:00Z"));
+  /** Whether something read from a file has the parts of an event, so that the stepper can judge it. */
+  const isEvent = (event) => {
+    const isObject = (it) => typeof it === "object" && it !== null && !Array.isArray(it);
+    const texts = (it) => it === undefined || (isObject(it) && Object.values(it).every((value) => typeof value === "string"));
+    const lists = (it) => it === undefined || (isObject(it) && Object.values(it).every((items) => Array.isArray(items) && items.every((item) => typeof item === "string")));
+    const said = (it) => it === undefined || typeof it === "string";
+    return isObject(event) && event.form === 1 && typeof event.event === "string" && isDate(event.date) && said(event.id)
+      && lists(event.facts) && texts(event.assessment) && texts(event.readings)
+      && (event.sets === undefined || (Array.isArray(event.sets) && event.sets.every((set) => set !== undefined && texts(set))))
+      && (event.event !== "move" || (typeof event.to === "string" && typeof event.why === "string"));
+  };
   /** The state after all events, and the last decision. */
   const fold = (all) => all.reduce(({ state }, event) => {
     const last = Stepper.step(program, state, event);
@@ -38,8 +50,13 @@
     const two = (n) => String(n).padStart(2, "0");
     return now.getFullYear() + "-" + two(now.getMonth() + 1) + "-" + two(now.getDate());
   };
+  /** A number as its reader writes it, and as the program reads it. */
+  const local = (text) => (words.decimal === "," ? text.replace(/^(about )?(-?[0-9]+)\.([0-9])/, "$1$2,$3") : text);
+  const plain = (text) => (words.decimal === "," ? text.replace(/^(\s*-?[0-9]+),([0-9])/, "$1.$2") : text);
+  const shownDate = (date) => new Date(date + "T00:00:00Z").toLocaleDateString(document.documentElement.lang === "en" ? "en-GB" : document.documentElement.lang,
+    { timeZone: "UTC", day: "numeric", month: "short", year: "numeric" });
   const range = (values) => (values.words ? values.words.join(", ")
-    : fill(words.range, Stepper.showValue(values, 0), Stepper.showValue(values, values.count - 1)));
+    : fill(words.range, local(Stepper.showValue(values, 0)), local(Stepper.showValue(values, values.count - 1))));
 
   const live = node("div", { id: "said", role: "status", "aria-live": "polite", tabindex: "-1" });
   const say = (text) => { live.textContent = text; };
@@ -53,8 +70,8 @@
     const field = values.words
       ? node("select", { id, "aria-describedby": id + "h" }, node("option", { value: "" }, words.choose),
         values.words.map((word) => node("option", { value: word }, word)))
-      : node("input", { id, type: "text", inputmode: "decimal", autocomplete: "off", "aria-describedby": id + "h" });
-    return { row: node("p", { class: "question" }, node("label", { for: id }, label), field, help), read: () => field.value, field };
+      : node("input", { id, type: "text", inputmode: values.least === undefined ? "text" : "decimal", autocomplete: "off", "aria-describedby": id + "h" });
+    return { row: node("p", { class: "question" }, node("label", { for: id }, label), field, help), read: () => (values.least === undefined ? field.value : plain(field.value)), field };
   };
 
   const dateQuestion = () => {
@@ -78,10 +95,12 @@
     return made;
   };
 
-  const refusal = (decision) => fill(get(words.refusals, decision.refusal.code) || words.refused, ...decision.refusal.subjects);
+  const refusal = (decision) => fill(get(words.refusals, decision.refusal.code) || words.refused,
+    ...decision.refusal.subjects.map((subject) => (isDate(subject) ? shownDate(subject) : subject)));
 
   /** Records an event if the program takes it; what is wrong otherwise. */
   const record = (event) => {
+    if (!isDate(event.date)) { return words.noDate; }
     const decision = Stepper.step(program, fold(events).state, event);
     if (decision.kind === "refused") { return refusal(decision); }
     events.push(event);
@@ -97,7 +116,7 @@
   const trainee = (facts, tests, least) => {
     const given = { facts: {}, assessment: {} };
     facts.forEach(({ fact, read }) => {
-      const items = fact.list ? read().split(/[;,]/).map((item) => item.trim()).filter((item) => item !== "") : [read().trim()];
+      const items = fact.list ? read().split(words.decimal === "," ? /;|,\s/ : /[;,]/).map((item) => plain(item.trim())).filter((item) => item !== "") : [read().trim()];
       put(given.facts, fact.name, items);
     });
     tests.forEach(({ asked, read }) => {
@@ -127,6 +146,7 @@
     return node("details", { class: "card" }, node("summary", {}, words.knowPlace),
       form(words.knowPlace, [date.row, facts.map((each) => each.row), tests.map((each) => each.row), stage.row, rung.row], words.startThere, () => {
         const enrol = { form: 1, event: "enrol", date: date.read(), ...trainee(facts, tests, true) };
+        if (!isDate(enrol.date)) { return words.noDate; }
         const first = Stepper.step(program, null, enrol);
         if (first.kind === "refused") { return refusal(first); }
         const to = stage.read() + (rung.read().trim() ? " / " + rung.read().trim() : "");
@@ -134,7 +154,9 @@
         const second = Stepper.step(program, first.after, move);
         if (second.kind === "refused") {
           const index = program.stages.findIndex((each) => each.name === stage.read());
-          return index < 0 ? words.chooseStage : fill(words.noRung, Stepper.rungs(program, first.after, index).map((each) => each.name).join(", "));
+          if (index < 0) { return words.chooseStage; }
+          const own = Stepper.rungs(program, first.after, index).map((each) => each.name).filter((name) => name !== "");
+          return own.length ? fill(words.noRung, own.join(", ")) : words.noRungs;
         }
         events = [enrol];
         return record(move);
@@ -143,37 +165,43 @@
 
   const sessionForm = (state) => {
     const date = dateQuestion();
-    const body = node("div");
     const sets = question(words.howManySets, {}, words.howManySetsHint);
     sets.field.value = "3";
+    const fields = node("div");
+    const kept = new Map();
     let asked = [];
+    /** A question is made once and keeps what was typed, however often the number of sets or the date changes. */
+    const once = (measure, set) => {
+      const key = set + " " + measure.name;
+      if (!kept.has(key)) { kept.set(key, { measure, set, ...ask(measure) }); }
+      return kept.get(key);
+    };
     const draw = () => {
       const day = date.read() >= state.latest ? date.read() : state.latest;
       const at = Stepper.ahead(program, state, day).placed.at;
       const needed = program.stages[at.stage].needed.map((index) => program.measures[index]);
       const many = Math.min(30, Math.max(1, parseInt(sets.read(), 10) || 1));
+      const inSets = needed.filter((measure) => measure.set);
+      const rows = [];
       asked = [];
-      body.replaceChildren();
-      needed.filter((measure) => measure.set).length && body.append(sets.row);
-      for (let set = 0; set < many; set += 1) {
-        const inSet = needed.filter((measure) => measure.set).map((measure) => ({ measure, set, ...ask(measure) }));
-        if (inSet.length) {
-          body.append(node("fieldset", {}, node("legend", {}, fill(words.set, set + 1)), inSet.map((each) => each.row)));
-          asked.push(...inSet);
-        }
+      sets.row.hidden = !inSets.length;
+      for (let set = 0; inSets.length && set < many; set += 1) {
+        const one = inSets.map((measure) => once(measure, set));
+        rows.push(node("fieldset", {}, node("legend", {}, fill(words.set, set + 1)), one.map((each) => each.row)));
+        asked.push(...one);
       }
-      needed.filter((measure) => !measure.set).forEach((measure) => {
-        const one = { measure, set: null, ...ask(measure) };
-        body.append(one.row);
+      needed.filter((measure) => !measure.set).map((measure) => once(measure, null)).forEach((one) => {
+        rows.push(one.row);
         asked.push(one);
       });
+      fields.replaceChildren(...rows);
     };
     const ask = (measure) => question(measure.ask || measure.name, measure.values, range(measure.values)
-      + (measure.otherwise === null ? "" : "; " + fill(words.ifLeftOut, Stepper.showValue(measure.values, measure.otherwise))));
-    date.field.addEventListener("change", draw);
-    sets.field.addEventListener("change", draw);
+      + (measure.otherwise === null ? "" : "; " + fill(words.ifLeftOut, local(Stepper.showValue(measure.values, measure.otherwise)))));
+    date.field.addEventListener("input", draw);
+    sets.field.addEventListener("input", draw);
     draw();
-    return form(words.whatDidYouDo, [date.row, body], words.whatNow, () => {
+    return form(words.whatDidYouDo, [date.row, sets.row, fields], words.whatNow, () => {
       const event = { form: 1, event: "session", date: date.read(), readings: {}, sets: [] };
       asked.forEach(({ measure, set, read }) => {
         const text = read().trim();
@@ -195,8 +223,8 @@
     const date = dateQuestion();
     const facts = factQuestions();
     const tests = testQuestions();
-    facts.forEach(({ fact, field }) => { field.value = state.facts[fact.name].join(", "); });
-    tests.forEach(({ asked, field }) => { field.value = get(state.assessment, asked.name) || ""; });
+    facts.forEach(({ fact, field }) => { field.value = state.facts[fact.name].map(local).join(words.decimal === "," ? "; " : ", "); });
+    tests.forEach(({ asked, field }) => { field.value = local(get(state.assessment, asked.name) || ""); });
     if (!facts.length && !tests.length) { return []; }
     return node("details", { class: "card" }, node("summary", {}, words.changed),
       form(words.changed, [date.row, facts.map((each) => each.row), tests.map((each) => each.row)], words.saveChange,
@@ -216,7 +244,7 @@
     if (!decision.rule || !decision.seen) { return []; }
     const layers = [program.stop, program.every, ...program.stages.map((stage) => stage.rules)];
     const layer = layers.find((each) => each.rules.includes(decision.rule));
-    const logged = layer.axes.map((axis) => fill(words.logged, axis.name, Stepper.shown(program, decision.seen, axis.of)));
+    const logged = layer.axes.map((axis) => fill(words.logged, axis.name, local(Stepper.shown(program, decision.seen, axis.of))));
     const rule = get(data.says, decision.rule.label);
     return [node("h4", {}, words.why), node("p", {}, fill(words.because, rule || decision.rule.label)), list([...new Set(logged)])];
   };
@@ -230,7 +258,7 @@
     const ways = layer.boxes.filter((box) => layer.rules[box.rule].kind === "advance").map((box) => list(box.asks.map(([axis, asked]) => {
       const [from2, to] = box.sides[axis];
       const met = from2 <= point[axis] && point[axis] < to;
-      return fill(met ? words.met : words.unmet, layer.axes[axis].name, asked, Stepper.shown(program, decision.seen, layer.axes[axis].of));
+      return fill(met ? words.met : words.unmet, layer.axes[axis].name, asked, local(Stepper.shown(program, decision.seen, layer.axes[axis].of)));
     })));
     return ways.length ? [node("h4", {}, words.movesOn), ways.flatMap((way, index) => (index ? [node("p", {}, words.or), way] : [way]))] : [];
   };
@@ -259,7 +287,7 @@
     const rows = events.map((event) => {
       const decision = Stepper.step(program, state, event);
       state = decision.after;
-      return node("tr", {}, node("td", {}, event.date), node("td", {}, headline(decision)));
+      return node("tr", {}, node("td", {}, shownDate(event.date)), node("td", {}, headline(decision)));
     });
     const file = node("input", { type: "file", id: "import", accept: ".jsonl,.txt,application/json" });
     file.addEventListener("change", () => file.files[0] && file.files[0].text().then(take));
@@ -292,9 +320,11 @@
   };
   const take = (text) => {
     try {
-      const taken = readEvents(text);
+      let taken;
+      try { taken = readEvents(text); } catch (e) { throw new Error(words.notOurs); }
       let state = null;
       taken.forEach((event, index) => {
+        if (!isEvent(event)) { throw new Error(fill(words.badLine, index + 1, words.notOurs)); }
         const decision = Stepper.step(program, state, event);
         if (decision.kind === "refused") { throw new Error(fill(words.badLine, index + 1, refusal(decision))); }
         state = decision.after;
@@ -309,6 +339,7 @@
   };
 
   // ---- all of it -------------------------------------------------------------------------------------------
+  let started = false;
   const show = (decision) => {
     const { state } = fold(events);
     const parts = decision ? [answer(decision)] : [];
@@ -320,16 +351,18 @@
     parts.push(history());
     home.replaceChildren(live, ...parts.flat(Infinity));
     const headlineNode = document.getElementById("headline");
-    if (decision && headlineNode) { headlineNode.focus(); }
+    if (started) { (headlineNode || live).focus(); }
   };
 
   if (storage) {
     try {
       events = readEvents(storage.getItem(KEY) || "");
+      if (!events.every(isEvent)) { events = []; }
     } catch (e) {
       events = [];
     }
   }
   window.Handout = { step: Stepper.step, program };
   show(fold(events).last);
+  started = true;
 })();
