@@ -36,6 +36,7 @@ import rungwright.text.UsageText;
             "  rungwright next program.yaml ida.jsonl   what a trainee does today, and why",
             "  rungwright history program.yaml ida.jsonl",
             "                                           what became of a trainee so far",
+            "  rungwright report program.yaml crew      what became of everybody, counted",
             "  rungwright compare old.yaml new.yaml     what a change changes, and whom it moves",
             "  rungwright step program.yaml --state state.json --event event.json",
             "                                           one decision, for scripts and other languages",

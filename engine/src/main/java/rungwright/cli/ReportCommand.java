@@ -131,12 +131,27 @@ final class ReportCommand implements Callable<Integer> {
             return groups(program, all, group.get());
         }
         if (against.isPresent()) {
-            return List.of(all.titled(String.join(", ", files)),
-                    source.read(program, List.of(against.get())).titled(against.get()));
+            Cohort others = source.read(program, List.of(against.get()));
+            return titled(all, name(files.get(0)), others, name(against.get()));
         }
-        return otherSpec.isPresent()
-                ? List.of(all.titled(spec), source.read(other, files).titled(otherSpec.get()))
-                : List.of(all);
+        if (otherSpec.isPresent()) {
+            Cohort others = source.read(other, files);
+            return titled(all, "version " + program.outline().version(), others,
+                    "version " + other.outline().version());
+        }
+        return List.of(all);
+    }
+
+    /** Names that say nothing of the folders they lie in, for a page may be handed on. */
+    private static String name(String file) {
+        String[] parts = file.split("[/\\\\]");
+        return parts.length == 0 ? file : parts[parts.length - 1];
+    }
+
+    private static List<Cohort> titled(Cohort one, String title, Cohort other, String otherTitle) {
+        boolean same = title.equals(otherTitle);
+        return List.of(one.titled(same ? title + " (first)" : title),
+                other.titled(same ? otherTitle + " (second)" : otherTitle));
     }
 
     private static List<Cohort> groups(Program program, Cohort all, String fact) {

@@ -33,7 +33,7 @@ public final class ReportPage {
         for (int number = 0; number < cohorts.size(); number++) {
             page.cohort(cohorts.get(number), number);
         }
-        page.items("counted", "How this was counted", ReportWords.method());
+        page.items("counted", "How this was counted", ReportWords.method(cohorts));
         page.items("cautions", "Cautions", page.outline().cautions());
         page.items("sources", "Sources", page.outline().sources());
         return page.html.raw("</main>\n</body>\n</html>\n").toString();
@@ -74,8 +74,9 @@ public final class ReportPage {
         }
         html.raw("<section aria-labelledby=\"way\">\n").element("h2 id=\"way\"", "The way to the goal").line()
                 .element("p class=\"note\"",
-                "Each step up is somebody at the goal; a tick is the last entry of"
-                        + " somebody under way. The fewer are left, the less a step says.").line()
+                "Each step up is somebody at the goal; a tick, somebody seen no further, at"
+                        + " their last entry or moved by the coach. The fewer are left, the less a step"
+                        + " says.").line()
                 .raw("<div class=\"plots\">\n");
         for (Member.Count count : Member.Count.values()) {
             html.raw("<figure>\n").raw(new StepPlot(cohorts, count).svg());

@@ -17,8 +17,8 @@ final class PeopleTable {
                 + " Longest away: the most days between two sessions. Days: from the first to the"
                 + " last entry.",
                 List.of("Trainee", "Began", "At", "Now", "Sessions", "Days", "Moved on", "Stayed",
-                "Fell back",
-                        "Stopped", "Absences", "Longest away", "By the coach", "Refused", "Last entry"),
+                        "Fell back", "Stopped", "Absences", "Longest away", "By the coach", "Refused",
+                        "Last entry"),
                 cohort.members().stream().map(member -> row(cohort, member)).toList());
     }
 

@@ -55,10 +55,10 @@ public final class ReportTables {
                     number(all.fallBacks()), number(all.stops()));
         }).toList();
         return new ReportTable("groups", "Side by side",
-                "Half by is when half of a group had got to the goal;"
-                + " the group's own tables say how that is counted.", List.of("Group", "Trainees",
-                "At the goal",
-                "Half by session", "Half by day", "Sessions", "Fell back", "Stops"), rows);
+                "By session, by day: half of the group had got to the"
+                + " goal by then; the group's own tables say how that is counted.", List.of("Group",
+                "Trainees",
+                "At the goal", "By session", "By day", "Sessions", "Fell back", "Stops"), rows);
     }
 
     private ReportTable reached() {
@@ -68,9 +68,8 @@ public final class ReportTables {
             columns.add("Share");
         }
         return new ReportTable("reached", "How far they got", "Who began in a stage beyond, or went past one,"
-                + " counts as there. By the coach: those of them whom the coach had moved before or"
-                + " then, or who"
-                + " had come over from another version.", columns,
+                + " counts as there. By the coach: those of them whom the coach had moved before or then,"
+                + " or who had come over from another version.", columns,
                 cohort.reaches().stream().map(this::reached).toList());
     }
 
@@ -87,9 +86,10 @@ public final class ReportTables {
         String one = count == Member.Count.SESSIONS ? "session" : "day";
         return new ReportTable("times-in-" + count.word(), "How long it took, in " + count.word(),
                 "Of those who began before it: by which " + one
-                + " a quarter, half and three quarters had got"
-                + " there, those still under way counted properly. Not yet: too few have.",
-                List.of("To", "Began before", "Arrived", "Under way", "A quarter by", "Half by",
+                + " a quarter, half and three quarters had got there. Seen no further: under way at"
+                + " their last entry, or moved by the coach; they count until then. Not yet: too few"
+                + " have got there.",
+                List.of("To", "Began before", "Arrived", "Seen no further", "A quarter by", "Half by",
                 "3 quarters by"),
                 cohort.reaches().stream().filter(reach -> !reach.in(count).waits().isEmpty())
                         .map(reach -> times(reach, reach.in(count))).toList());

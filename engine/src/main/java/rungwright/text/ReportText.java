@@ -32,7 +32,7 @@ public final class ReportText {
             text.cohort(cohort);
         }
         text.heading("How this was counted");
-        ReportWords.method().forEach(each -> text.add(INDENT + "- ", each));
+        ReportWords.method(cohorts).forEach(each -> text.add(INDENT + "- ", each));
         List<String> cautions = cohorts.get(0).program().outline().cautions();
         if (!cautions.isEmpty()) {
             text.heading("Cautions");

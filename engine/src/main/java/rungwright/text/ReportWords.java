@@ -54,6 +54,12 @@ public final class ReportWords {
         most(cohort, "Fell back most", Spell::fallBacks).ifPresent(sentences::add);
         most(cohort, "Stopped most", Spell::stops).ifPresent(sentences::add);
         absences(cohort).ifPresent(sentences::add);
+        int refused = cohort.members().stream().mapToInt(Member::refused).sum();
+        if (refused > 0) {
+            sentences.add((refused == 1 ? "1 entry was refused and counts" : refused
+                    + " entries were refused and"
+                    + " count") + " for nothing; `rungwright replay` or `history` says why.");
+        }
         return sentences;
     }
 
@@ -63,12 +69,15 @@ public final class ReportWords {
         }
         Optional<Long> sessions = goal.sessions().median();
         Optional<Long> days = goal.days().median();
-        if (sessions.isEmpty() || days.isEmpty()) {
+        if (sessions.isEmpty() && days.isEmpty()) {
             return Optional.of("The middle time to the goal is not known yet: too few have got there.");
         }
-        return Optional.of("Half had got to the goal by session " + sessions.get() + ", and by day "
-                + days.get()
-                + " from their start.");
+        return Optional.of("Half had got to the goal by " + middle("session", sessions) + ", and by "
+                + middle("day", days) + " from their start.");
+    }
+
+    private static String middle(String word, Optional<Long> time) {
+        return time.map(known -> word + " " + known).orElse("a " + word + " not known yet");
     }
 
     private static Optional<String> most(Cohort cohort, String lead, ToIntFunction<Spell> what) {
@@ -90,20 +99,20 @@ public final class ReportWords {
     }
 
     /** How it was counted, and what must not be read into it. */
-    public static List<String> method() {
-        return List.of("Times count from a trainee's first day. Who is not there yet counts as"
-                + " under way until"
+    public static List<String> method(List<Cohort> cohorts) {
+        List<String> method = new ArrayList<>(List.of(
+                "Times count from a trainee's first day. Who is not there yet counts as under way until"
                 + " their last entry, and then no longer (the estimate of Kaplan and Meier). It takes it that"
-                + " those would go on like the others: where mostly those leave who find it hard, the true"
-                + " times are longer.",
+                + " those would go on like the others: where mostly those leave who find it hard, the"
+                + " true times are longer.",
                 "A coach's own move is no decision of the program: from then on that trainee's time counts no"
-                + " longer.",
-                "This report counts what happened. It does not say what caused it, and groups may differ in"
-                + " more than what tells them apart here.");
-    }
-
-    /** That nobody can be counted. */
-    public static String nobody() {
-        return "There is nobody to count.";
+                + " longer."));
+        if (cohorts.stream().map(each -> each.program().fingerprint()).distinct().count() > 1) {
+            method.add("Each version decides about the same sessions. They were trained under one of"
+                    + " them; what people would have done under the other is not known.");
+        }
+        method.add("This report counts what happened. It does not say what caused it, and groups may"
+                + " differ in more than what tells them apart here.");
+        return method;
     }
 }

@@ -113,9 +113,14 @@ class ReportCommandTest {
         String spring = file("spring.csv", "trainee,date,hang\nIda,2026-04-05,65\nIda,2026-04-07,65\n");
         assertEquals(0, small("--against", spring), shell::err);
         says("Side by side");
+        says("log.csv 3 1 2 3 5 0 0");
+        says("spring.csv 1 1 2 2 2 0 0");
         String easier = file("easier.yaml", SPEC.replace("60 s", "31 s").replace("version: 1", "version: 2"));
         assertEquals(0, small("--against-spec", easier, "--format", "json"), shell::err);
         assertTrue(shell.out().contains("\"version\":\"2\""), shell::out);
+        small("--against-spec", easier);
+        says("version 1 3 1 2 3 5 0 0");
+        says("what people would have done under the other is not known");
     }
 
     @Test
