@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rungwright.cli.Main;
 import rungwright.finding.Finding;
 import rungwright.program.Checked;
@@ -92,6 +93,19 @@ class ExamplesTest {
         decisions(name).forEach(line -> silent
                 .removeIf(rule -> line.contains("\"rule\":{\"name\":\"" + rule + "\"")));
         assertEquals(Set.of(), silent);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"first-bar-dip", "handstand-hold", "knee-extension"})
+    void theCasesOfAnExampleTryEverythingAndNoticeEveryFault(String name) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PrintStream stream = new PrintStream(out, true, StandardCharsets.UTF_8);
+        String folder = FOLDER.resolve(name).toString();
+        int exit = Main.run(InputStream.nullInputStream(), stream, stream, "test", folder + "/program.yaml",
+                folder + "/cases.yaml", "--coverage", "--at-least", "100", "--faults");
+        String said = out.toString(StandardCharsets.UTF_8);
+        assertEquals(0, exit, said);
+        assertTrue(said.contains("coverage: 100 %") && said.contains(", 0 not noticed;"), said);
     }
 
     @Test
