@@ -51,6 +51,10 @@ public final class TrialText {
         lines.add(where(run, failure));
         lines.add("  expected: " + Shown.whole(failure.expected()));
         lines.add("  decided:  " + decided(failure.decision()));
+        if (failure.decision().breakMove().isPresent() && !failure.expected().contains(" then ")) {
+            lines.add("  a break that moves is expected too: `break then " + Shown.text(failure.expected())
+                    + "`");
+        }
         failure.needed().forEach(reason -> lines.add("  not met:  " + needed(reason)));
         failure.nearest().ifPresent(miss -> lines.add("  it would have been " + near(miss)));
         return lines;

@@ -115,15 +115,19 @@ final class Bringing {
                 .flatMap(sample -> onRung(scene, stage, sample, item, pace).stream()));
     }
 
-    /** As many days here as the count's open end stands for; nothing where none is counted. */
+    /** As many sessions and days here as the open ends of their counts stand for; nothing without counts. */
     private static Wish late(Scene scene, Wish wish) {
         List<Axis> axes = scene.lattice().fine();
+        Wish late = wish;
+        boolean counted = false;
         for (int axis = 0; axis < axes.size(); axis++) {
-            if (axes.get(axis) instanceof Axis.Count count && isCount(count, BuiltIn.DAYS_HERE)) {
-                return wish.at(axis, Interval.at(count.size() - 1));
+            if (axes.get(axis) instanceof Axis.Count count
+                    && (isCount(count, BuiltIn.DAYS_HERE) || isCount(count, BuiltIn.SESSIONS_HERE))) {
+                late = late.at(axis, Interval.at(count.size() - 1));
+                counted = true;
             }
         }
-        return new Wish(List.of(), List.of());
+        return counted ? late : new Wish(List.of(), List.of());
     }
 
     private static int axis(Scene scene, Fact fact) {

@@ -39,7 +39,8 @@ record Needed(Program program, State before, Event event, Decision decision) {
     private boolean isMeant(Rule rule, Wanted.Part part) {
         boolean spoke = decision.rule().filter(ref -> ref.label().equals(rule.label())).isPresent();
         boolean named = part.rule().filter(rule.label()::equals).isPresent();
-        return !spoke && (named || part.kind().filter(kind -> kind == kind(rule.kind())
+        return !spoke && (named || part.kind().filter(kind -> kind != decision.kind())
+                .filter(kind -> kind == kind(rule.kind())
                 || kind == Kind.REACHED && rule.kind() == RuleKind.ADVANCE).isPresent());
     }
 

@@ -38,7 +38,7 @@ record Staging(Program program, Sessions sessions, Sample sample, Counting count
     enum Pace {
         /** The usual days apart, so that the last session is on the day that the sample says. */
         USUAL,
-        /** The same, and so many days later; where the sample says no more than "so many days or more". */
+        /** The same with more sessions and days; where the sample says no more than "so many or more". */
         LATER,
         /** All on the day of the last session. */
         ONE_DAY
@@ -69,7 +69,8 @@ record Staging(Program program, Sessions sessions, Sample sample, Counting count
     /** Events that end in the session of the sample, or in another with its readings. */
     Optional<Play> session(Trainee trainee, Event.Session last) {
         List<Boolean> before = counting.before();
-        long number = Math.max(count(BuiltIn.SESSIONS_HERE).orElse(0L), before.size() + 1L);
+        long later = pace == Pace.LATER ? before.size() : 0;
+        long number = Math.max(count(BuiltIn.SESSIONS_HERE).orElse(0L) + later, before.size() + 1L);
         long usual = (number - 1) * CaseMaker.BETWEEN;
         long days = count(BuiltIn.DAYS_HERE).orElse(usual) + (pace == Pace.LATER ? usual : 0);
         Optional<Play> play = begin(trainee).flatMap(begun -> number == 1 ? earlier(begun)
