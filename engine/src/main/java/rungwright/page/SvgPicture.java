@@ -1,9 +1,11 @@
 package rungwright.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import rungwright.program.Outline;
 
 /**
@@ -107,12 +109,21 @@ public final class SvgPicture {
         return panels.stream().filter(each -> each.part() == part).findFirst().orElse(panels.get(0));
     }
 
-    /** The height at which a way leaves its panel: below the middle, each a little lower. */
+    /**
+     * The height at which a way leaves its panel: below the middle, each a little lower; of ways onward those
+     * that lead farthest leave first, so that they do not cross those nearer by.
+     */
     private int leaves(int number) {
-        Panel from = panel(sideLinks.get(number).from());
-        long before = sideLinks.subList(0, number).stream()
-                .filter(link -> link.from() == sideLinks.get(number).from()).count();
-        return from.top() + Math.min(from.height() - 8, from.height() / 2 + 6 + (int) before * 9);
+        Link link = sideLinks.get(number);
+        Panel from = panel(link.from());
+        List<Integer> beside = IntStream.range(0, sideLinks.size()).boxed()
+                .filter(each -> sideLinks.get(each).from() == link.from()
+                        && isOnward(sideLinks.get(each)) == isOnward(link))
+                .sorted(isOnward(link) ? Comparator.comparing((Integer each) -> -sideLinks.get(each).to())
+                        : Comparator.naturalOrder()).toList();
+        int room = from.height() / 2 - 14;
+        return from.top() + from.height() / 2 + 6
+                + beside.indexOf(number) * Math.min(9 * beside.size(), room) / beside.size();
     }
 
     /** The height at which it arrives: above the middle, each a little lower. */
