@@ -76,6 +76,11 @@ public record KaplanMeier(List<Wait> waits, List<Step> steps) {
         return share;
     }
 
+    /** How many were under way until a time, and so bear what is said of it. */
+    public int left(long time) {
+        return (int) waits.stream().filter(wait -> wait.time() >= time).count();
+    }
+
     /** The first time by which at least a quarter have arrived; nothing where that time is not known yet. */
     public Optional<Long> firstQuarter() {
         return whenAtMost(Ratio.ONE.minus(QUARTER));

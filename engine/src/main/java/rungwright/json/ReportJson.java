@@ -85,6 +85,7 @@ public final class ReportJson {
         json.writeNumberField("arrived", times.arrived());
         time("a quarter by", times.firstQuarter());
         time("half by", times.median());
+        time("left then", times.median().map(half -> (long) times.left(half)));
         time("three quarters by", times.thirdQuarter());
         array("steps", times.steps(), this::step);
         json.writeEndObject();

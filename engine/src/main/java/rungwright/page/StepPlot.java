@@ -9,7 +9,7 @@ import rungwright.measure.Ratio;
 
 /** How large a share of each cohort had got to the goal by when, drawn as steps that rise. */
 final class StepPlot {
-    private static final int LEFT = 92;
+    private static final int LEFT = 108;
     private static final int RIGHT = 408;
     private static final int TOP = 14;
     private static final int BOTTOM = 214;

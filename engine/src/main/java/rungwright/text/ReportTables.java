@@ -85,12 +85,11 @@ public final class ReportTables {
     private ReportTable times(Member.Count count) {
         String one = count == Member.Count.SESSIONS ? "session" : "day";
         return new ReportTable("times-in-" + count.word(), "How long it took, in " + count.word(),
-                "Of those who began before it: by which " + one
-                + " a quarter, half and three quarters had got there. Seen no further: under way at"
-                + " their last entry, or moved by the coach; they count until then. Not yet: too few"
-                + " have got there.",
-                List.of("To", "Began before", "Arrived", "Seen no further", "A quarter by", "Half by",
-                "3 quarters by"),
+                "Of the people who began before it: by which " + one + " a quarter, half and three quarters"
+                + " had got there. No further: under way at their last entry, or moved by the coach; they"
+                + " count until then. Left: on how many the half rests. Not yet: too few have got there.",
+                List.of("To", "People", "Arrived", "No further", "Quarter by", "Half by", "Left",
+                        "3 quarters by"),
                 cohort.reaches().stream().filter(reach -> !reach.in(count).waits().isEmpty())
                         .map(reach -> times(reach, reach.in(count))).toList());
     }
@@ -98,6 +97,7 @@ public final class ReportTables {
     private List<String> times(Reach reach, KaplanMeier times) {
         return List.of(place(reach), number(times.waits().size()), number(times.arrived()),
                 number(times.stillUnderWay()), when(times.firstQuarter()), when(times.median()),
+                times.median().map(times::left).map(ReportTables::number).orElse("not yet"),
                 when(times.thirdQuarter()));
     }
 

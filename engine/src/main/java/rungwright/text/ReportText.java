@@ -12,6 +12,7 @@ import rungwright.journal.Spell;
 public final class ReportText {
     private static final int WIDEST = 96;
     private static final int FIRST = 26;
+    private static final int NARROWEST = 12;
     private static final String INDENT = "  ";
 
     private final Colours colours;
@@ -76,13 +77,16 @@ public final class ReportText {
         table.rows().forEach(row -> row(row, widths));
     }
 
-    /** The first column is as wide as its longest cell, up to a limit; the last is not cut. */
+    /** The first column is as wide as its longest cell, as far as there is room. */
     private static int[] widths(ReportTable table) {
-        return IntStream.range(0, table.columns().size()).map(column -> {
+        int[] widths = IntStream.range(0, table.columns().size()).map(column -> {
             int cells = table.rows().stream().mapToInt(row -> Width.of(row.get(column))).max().orElse(0);
-            int widest = Math.max(cells, Width.of(table.columns().get(column)));
-            return column == 0 ? Math.min(FIRST, widest) : widest;
+            return Math.max(cells, Width.of(table.columns().get(column)));
         }).toArray();
+        int others = IntStream.of(widths).skip(1).map(width -> width + INDENT.length()).sum();
+        int room = widths.length == 2 ? FIRST : Math.max(NARROWEST, WIDEST - INDENT.length() - others);
+        widths[0] = Math.min(room, widths[0]);
+        return widths;
     }
 
     private void row(List<String> cells, int[] widths) {

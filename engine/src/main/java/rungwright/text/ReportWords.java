@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.ToIntFunction;
 import rungwright.finding.Shown;
 import rungwright.journal.Cohort;
+import rungwright.journal.KaplanMeier;
 import rungwright.journal.Member;
 import rungwright.journal.Reach;
 import rungwright.journal.Spell;
@@ -72,12 +73,14 @@ public final class ReportWords {
         if (sessions.isEmpty() && days.isEmpty()) {
             return Optional.of("The middle time to the goal is not known yet: too few have got there.");
         }
-        return Optional.of("Half had got to the goal by " + middle("session", sessions) + ", and by "
-                + middle("day", days) + " from their start.");
+        return Optional.of("Half had got to the goal " + middle("session", goal.sessions()) + ", and "
+                + middle("day", goal.days()) + ".");
     }
 
-    private static String middle(String word, Optional<Long> time) {
-        return time.map(known -> word + " " + known).orElse("a " + word + " not known yet");
+    /** A middle time, and on how few it rests. */
+    private static String middle(String word, KaplanMeier times) {
+        return times.median().map(time -> "by " + word + " " + time + " (" + times.left(time)
+                + " left to count then)").orElse("by a " + word + " that is not known yet");
     }
 
     private static Optional<String> most(Cohort cohort, String lead, ToIntFunction<Spell> what) {

@@ -59,7 +59,8 @@ class ReportCommandTest {
         assertEquals(0, shell.run("report", DIP + "program.yaml", DIP + "log.csv", "--trainees",
                 DIP + "trainees.csv"), shell::err);
         says("12 trainees: 5 at the goal, 6 in training, 1 stopped, waiting for clearance.");
-        says("Half had got to the goal by session 11, and by day 23 from their start.");
+        says("Half had got to the goal by session 11 (3 left to count then), and by day 23 (5 left to"
+                + " count then).");
         says("Less help 99 22 0 10");
         says("the goal 0 5 0 7 5 42 %");
         assertFalse(shell.out().contains("small group"));
@@ -72,8 +73,9 @@ class ReportCommandTest {
         says("A small group, under 10 people");
         assertFalse(shell.out().contains("%"), shell::out);
         // With session 2 Ida arrives and Jon is last heard of; Kit had one session: 2 at risk, 1 arrives.
-        says("Half had got to the goal by session 2, and by day 3 from their start.");
-        says("the goal 3 1 2 2 2 not yet");
+        says("Half had got to the goal by session 2 (2 left to count then), and by day 3 (2 left to"
+                + " count then).");
+        says("the goal 3 1 2 2 2 2 not yet");
         says("It does not say what caused it");
         says("Ask a doctor first.");
     }

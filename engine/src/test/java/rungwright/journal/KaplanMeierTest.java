@@ -45,6 +45,7 @@ class KaplanMeierTest {
         assertEquals(Optional.of(23L), times.median());
         assertEquals(Optional.of(13L), times.firstQuarter());
         assertEquals(Optional.empty(), times.thirdQuarter());
+        assertEquals(6, times.left(23));
         assertEquals(9, times.arrived());
         assertEquals(12, times.stillUnderWay());
     }
