@@ -24,6 +24,8 @@ import rungwright.text.RuleWords;
  */
 public final class HandoutPage {
     private static final int PAPER_ROWS = 18;
+    // Stages whose picture can still be read when it is printed on one sheet.
+    private static final int MOST_ON_A_SHEET = 6;
 
     private final Program program;
     private final Outline outline;
@@ -80,7 +82,8 @@ public final class HandoutPage {
         list(outline.cautions());
         html.element("p", words.say("notACoach")).raw("\n</section>\n");
         html.element("h2 id=\"picture\"", words.say("picture"))
-                .raw("\n<div class=\"picture\" tabindex=\"0\" role=\"region\" aria-labelledby=\"picture\">")
+                .raw("\n<div class=\"picture" + (outline.stages().size() > MOST_ON_A_SHEET ? " long" : "")
+                        + "\" tabindex=\"0\" role=\"region\" aria-labelledby=\"picture\">")
                 .raw(SvgPicture.of(outline, Optional.empty())).raw("</div>\n");
     }
 
