@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rungwright.journal.CrewFolder;
 
 /** {@code report}: the dip's example log, and small logs of a class of its own. */
 class ReportCommandTest {
@@ -170,5 +171,31 @@ class ReportCommandTest {
         assertFalse(shell.out().matches("(?s).*(<script|<img|</style>.*</style>|\u202e).*"), shell.out());
         assertEquals(0, shell.run("report", spec, log, "--trainees", trainees), shell::err);
         assertFalse(shell.out().contains("\u202e"), shell.out());
+    }
+
+    @Test
+    void aFolderOfJournalsIsCountedAndItsBrokenOnesAreNamed() throws IOException {
+        Path crew = folder.resolve("crew");
+        CrewFolder.everyKind(crew);
+        Files.copy(crew.resolve("Alva.jsonl"), crew.resolve("<script>'Zoe'.jsonl"));
+        assertEquals(1, shell.run("report", DIP + "program.yaml", crew.toString()), shell::err);
+        says("10 trainees: 1 at the goal, 8 in training, 1 stopped, waiting for clearance; 4 left out.");
+        says("Jorik line 2 is damaged");
+        assertEquals(1, shell.run("report", DIP + "program.yaml", crew.toString(), "--format", "html"));
+        says("&lt;script&gt;&#39;Zoe&#39;");
+        assertEquals(2, shell.run("report", DIP + "program.yaml", crew.toString(), crew.toString()));
+        assertTrue(shell.err().contains("one folder of journals"), shell::err);
+    }
+
+    @Test
+    void everyFieldOfTheJsonIsNamedInItsPage() throws IOException {
+        assertEquals(0, small("--group", "hall", "--format", "json"), shell::err);
+        String page = Files.readString(Path.of("../docs/json-forms.md")).split("## Report\n")[1];
+        List<String> fields = Pattern.compile("[{,]\"([a-z ]+)\":").matcher(shell.out()).results()
+                .map(each -> each.group(1)).distinct().toList();
+        assertTrue(fields.size() > 40, fields::toString);
+        assertEquals(List.of(), fields.stream().filter(each -> !page.contains("`" + each + "`")).toList());
+        assertTrue(shell.out().contains("{\"time\":2,\"under way until then\":1,\"arrived\":1,"
+                + "\"last heard of\":0,\"still under way\":\"0\"}"), shell::out);
     }
 }
