@@ -7,6 +7,7 @@ import java.util.List;
 final class Cells {
     private static final int HEIGHT = 24;
     private static final int BETWEEN = 5;
+    private static final int LONGEST = 60;
     private static final int ROOM = 480;
 
     private Cells() {
@@ -29,7 +30,7 @@ final class Cells {
     }
 
     private static int width(String rung) {
-        return 18 + 7 * Math.min(60, rung.codePointCount(0, rung.length()));
+        return 18 + 7 * Math.min(LONGEST, rung.codePointCount(0, rung.length()));
     }
 
     static String svg(List<String> row, int left, int top, int room) {
@@ -41,9 +42,14 @@ final class Cells {
                     .append("\" width=\"").append(width).append("\" height=\"").append(HEIGHT)
                     .append("\" rx=\"3\"/><text class=\"small\" text-anchor=\"middle\" x=\"")
                     .append(x + width / 2).append("\" y=\"").append(top + 16).append("\">")
-                    .append(Markup.text(LineBreaks.cut(rung))).append("</text>\n");
+                    .append(Markup.text(cut(rung))).append("</text>\n");
             x += width + BETWEEN;
         }
         return svg.toString();
+    }
+
+    private static String cut(String name) {
+        return name.codePointCount(0, name.length()) <= LONGEST ? name
+                : name.substring(0, name.offsetByCodePoints(0, LONGEST - 1)) + "…";
     }
 }

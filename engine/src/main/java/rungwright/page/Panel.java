@@ -3,6 +3,7 @@ package rungwright.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rungwright.text.Wrap;
 
 /**
  * One box of a picture with its lines of text.
@@ -82,7 +83,7 @@ record Panel(int part, String look, List<Line> lines, int top) {
 
     private static List<Line> wrapped(String look, String words) {
         int columns = look.equals("name") ? COLUMNS * 3 / 4 : COLUMNS;
-        return LineBreaks.lines(words, columns).stream().map(line -> text(look, line)).toList();
+        return Wrap.lines(words, columns).stream().map(line -> text(look, line)).toList();
     }
 
     Panel at(int y) {

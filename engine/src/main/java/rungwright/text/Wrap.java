@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Text broken at its blanks into lines of so many columns; a word that is longer is broken within. */
-final class Wrap {
+public final class Wrap {
     private Wrap() {
     }
 
     /** The lines of a text, at least one. */
-    static List<String> lines(String text, int columns) {
+    public static List<String> lines(String text, int columns) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.strip().split(" +")) {
