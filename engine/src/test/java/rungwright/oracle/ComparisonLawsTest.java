@@ -8,9 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -21,6 +19,8 @@ import rungwright.compare.Comparison;
 import rungwright.compare.Difference;
 import rungwright.compare.Proof;
 import rungwright.program.Checked;
+import rungwright.program.Program;
+import rungwright.program.Standing;
 import rungwright.region.Moment;
 import rungwright.step.Decision;
 import rungwright.step.Event;
@@ -30,14 +30,16 @@ import rungwright.step.Stepper;
 /** What holds of comparisons, whatever the two programs are. */
 class ComparisonLawsTest {
     private static final int CHANGES = 4;
+    // The same cases in every build; another number tries others.
+    private static final String SEED = "2026";
 
-    @Property(tries = 60)
+    @Property(tries = 60, seed = SEED)
     void aProgramComparedWithItselfDiffersInNothing(@ForAll @IntRange(max = 100_000) int seed) {
         Checked.read(ToyYaml.text(RandomSpecs.sibling(seed, 0), seed)).program()
                 .ifPresent(program -> assertEquals(List.of(), Comparison.of(program, program).differences()));
     }
 
-    @Property(tries = 60)
+    @Property(tries = 60, seed = SEED)
     void swappedTheySayTheSameTheOtherWayRound(@ForAll @IntRange(max = 100_000) int seed,
             @ForAll @IntRange(max = CHANGES) int change) {
         Compared.of(seed, change).ifPresent(both -> {
@@ -47,16 +49,17 @@ class ComparisonLawsTest {
         });
     }
 
-    private static Map<String, Set<String>> said(Comparison comparison, boolean swapped) {
-        Map<String, Set<String>> said = new TreeMap<>();
+    /**
+     * Between which answers the two differ, and where. The same readings may be told as other boxes when the
+     * programs change places; that the boxes hold the right readings is the last law.
+     */
+    private static Set<String> said(Comparison comparison, boolean swapped) {
+        Set<String> said = new TreeSet<>();
         for (Difference difference : comparison.differences()) {
             if (difference instanceof Difference.Decided each) {
                 String before = rule(swapped ? each.after() : each.before());
                 String after = rule(swapped ? each.before() : each.after());
-                said.put(each.where() + ": " + before + " to " + after, each.regions().stream()
-                        .map(region -> region.stream().map(String::valueOf).sorted()
-                                .collect(Collectors.joining()))
-                                .collect(Collectors.toCollection(TreeSet::new)));
+                said.add(each.where() + ": " + before + " to " + after);
             }
         }
         return said;
@@ -66,7 +69,7 @@ class ComparisonLawsTest {
         return answer.rule().map(rule -> rule.label() + " " + rule.place()).orElse("none");
     }
 
-    @Property(tries = 80)
+    @Property(tries = 80, seed = SEED)
     void everyWitnessSteppedThroughBothIsReallyDecidedDifferently(@ForAll @IntRange(max = 100_000) int seed,
             @ForAll @IntRange(max = CHANGES) int change) {
         Compared.of(seed, change).ifPresent(both -> both.decided().forEach(difference ->
@@ -76,8 +79,17 @@ class ComparisonLawsTest {
                     assertEquals(proof.before(), before);
                     assertEquals(proof.after(), after);
                     boolean isBreak = difference.where().moment() == Moment.BREAK;
-                    assertNotEquals(Sides.said(before, isBreak), Sides.said(after, isBreak));
+                    assertNotEquals(isBreak ? moved(both.old(), proof.stateBefore(), proof.eventBefore())
+                            : Sides.said(before, false),
+                            isBreak ? moved(both.changed(), proof.stateAfter(), proof.eventAfter())
+                            : Sides.said(after, false));
                 })));
+    }
+
+    /** Where the time away moves somebody, whatever becomes of the session after it. */
+    private static String moved(Program program, Optional<State> state, Event event) {
+        return Stepper.ahead(program, state.orElseThrow(), event.date()).breakMove()
+                .map(move -> move.to().map(Standing::show).orElse("goal")).orElse("nowhere");
     }
 
     private static Decision step(Compared both, Proof proof, boolean changed) {
@@ -88,7 +100,7 @@ class ComparisonLawsTest {
                 .orElseGet(() -> Stepper.begin(program, event));
     }
 
-    @Property(tries = 120)
+    @Property(tries = 120, seed = SEED)
     void whoIsToldSomethingElseIsToldOfByTheComparison(@ForAll @IntRange(max = 100_000) int seed,
             @ForAll @IntRange(max = CHANGES) int change) {
         Compared.of(seed, change).ifPresent(both -> {

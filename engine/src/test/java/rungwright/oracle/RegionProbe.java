@@ -61,7 +61,9 @@ final class RegionProbe {
         List<String> criteria = new ArrayList<>();
         boolean sayable = region.stream().map(Clause::name).distinct().count() == region.size();
         for (Clause clause : region) {
-            sayable &= !clause.words().contains("(") && !clause.words().contains(" and ");
+            boolean anyOfSeveral = clause.words().contains(" or ")
+                    && clause.words().matches(".* in (every|any) set");
+            sayable &= !clause.words().contains("(") && !clause.words().contains(" and ") && !anyOfSeveral;
             criteria.add("\"" + clause.name() + "\": " + words(clause.words()));
         }
         return sayable ? Optional.of("{" + String.join(", ", criteria) + "}") : Optional.empty();
