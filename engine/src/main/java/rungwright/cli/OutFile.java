@@ -4,16 +4,14 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
-import java.nio.file.FileSystems;
 import java.nio.file.InvalidPathException;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Option;
+import rungwright.journal.OwnerOnly;
 import rungwright.text.UsageText;
 
 /** The option {@code -o}, for commands whose output may go to a file. */
@@ -45,15 +43,7 @@ final class OutFile {
 
     /** Writes to a file anew, which its owner alone may read. */
     static OutputStream ownerOnly(Path file) throws IOException {
-        return Channels.newOutputStream(FileChannel.open(file, ANEW, ownerOnly()));
-    }
-
-    private static FileAttribute<?>[] ownerOnly() {
-        boolean knowsOwners = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
-        return knowsOwners
-                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(
-                        PosixFilePermissions.fromString("rw-------"))}
-                : new FileAttribute<?>[0];
+        return Channels.newOutputStream(FileChannel.open(file, ANEW, OwnerOnly.of(file)));
     }
 
     /** What is written. */

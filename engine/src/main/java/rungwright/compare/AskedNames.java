@@ -17,14 +17,4 @@ final class AskedNames {
         quantity.parts().forEach(part -> names.addAll(of(part)));
         return names;
     }
-
-    /** The names of what a session must log for it. */
-    static Set<String> logged(Quantity quantity) {
-        Set<String> names = new TreeSet<>();
-        if (quantity.parts().isEmpty() && !(quantity instanceof Quantity.Previous)) {
-            names.add(quantity.name());
-        }
-        quantity.parts().forEach(part -> names.addAll(logged(part)));
-        return names;
-    }
 }

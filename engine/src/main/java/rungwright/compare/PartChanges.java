@@ -1,13 +1,13 @@
 package rungwright.compare;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import rungwright.measure.Fact;
 import rungwright.measure.Measure;
@@ -20,6 +20,7 @@ import rungwright.program.Prescription;
 import rungwright.program.Rule;
 import rungwright.program.Scope;
 import rungwright.program.Stage;
+import rungwright.step.Uses;
 
 /** What is defined otherwise, or only in one of two programs. */
 final class PartChanges {
@@ -178,10 +179,10 @@ final class PartChanges {
 
     /** The measures without which a session in a stage is refused. */
     private static String needed(Outline outline, Stage stage) {
-        Set<String> asked = new TreeSet<>();
-        Scope.of(outline, stage).axes().forEach(axis -> asked.addAll(AskedNames.logged(axis.quantity())));
+        Set<Measure> asked = new HashSet<>();
+        Scope.of(outline, stage).axes().forEach(axis -> asked.addAll(Uses.of(axis.quantity())));
         return String.join(", ", outline.measures().stream()
-                .filter(measure -> measure.ifNotLogged().isEmpty() && asked.contains(measure.name()))
+                .filter(measure -> measure.ifNotLogged().isEmpty() && asked.contains(measure))
                 .map(Measure::name).toList());
     }
 

@@ -10,8 +10,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Set;
@@ -35,7 +33,7 @@ record OwnFile(Path path, Disk disk) {
         Set<OpenOption> options = mayBeNew
                 ? Set.of(StandardOpenOption.READ, StandardOpenOption.WRITE, StandardOpenOption.CREATE)
                 : Set.of(StandardOpenOption.READ, StandardOpenOption.WRITE);
-        return FileChannel.open(path, options, ownerOnly());
+        return FileChannel.open(path, options, OwnerOnly.of(path));
     }
 
     private void refuseOthers() throws IOException {
@@ -43,13 +41,6 @@ record OwnFile(Path path, Disk disk) {
             throw new IOException(name() + " is " + (Files.isDirectory(path) ? "a folder" : "no plain file")
                     + ", not a journal");
         }
-    }
-
-    private FileAttribute<?>[] ownerOnly() {
-        boolean known = path.getFileSystem().supportedFileAttributeViews().contains("posix");
-        return known ? new FileAttribute<?>[] {
-            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"))
-        } : new FileAttribute<?>[0];
     }
 
     byte[] bytes(FileChannel channel) throws IOException {

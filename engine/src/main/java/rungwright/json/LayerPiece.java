@@ -52,15 +52,18 @@ record LayerPiece(Program program, boolean placing) implements Axis.Cases<Piece>
 
     private Piece rule(Rule rule) {
         TargetPiece targets = new TargetPiece(outline());
-        Repeat repeat = rule.repeat();
         return Piece.object().with("label", Piece.text(rule.label())).with("kind",
                         Piece.text(rule.kind().word()))
-                .with("repeat", Piece.list(Piece.number(repeat.met()), Piece.number(repeat.of()),
-                        Piece.answer(repeat.row())))
+                .with("repeat", of(rule.repeat()))
                 .with("to", rule.to().match(targets))
                 .with("end", rule.atTheEnd().map(end -> end.match(targets)).orElseGet(Piece::nothing))
                 .with("say", rule.say().map(Piece::text).orElseGet(Piece::nothing))
                 .with("code", Piece.text(program.code(rule)));
+    }
+
+    /** How often, among how many sessions, and whether they stand in a row. */
+    static Piece of(Repeat repeat) {
+        return Piece.list(Piece.number(repeat.met()), Piece.number(repeat.of()), Piece.answer(repeat.row()));
     }
 
     private Outline outline() {

@@ -20,7 +20,7 @@ import rungwright.program.Layer;
 import rungwright.program.Outline;
 import rungwright.program.Program;
 import rungwright.program.Rule;
-import rungwright.region.Axis;
+import rungwright.step.Uses;
 
 /**
  * All of a proven program that decides, as JSON for a stepper elsewhere, such as the one in a page: measures
@@ -130,23 +130,13 @@ public final class StepperJson {
     private Piece counter(Rule rule) {
         return Piece.object().with("label", Piece.text(rule.label()))
                 .with("code", Piece.text(program.code(rule)))
-                .with("repeat", Piece.list(Piece.number(rule.repeat().met()), Piece.number(rule.repeat()
-                .of()),
-                        Piece.answer(rule.repeat().row())));
+                .with("repeat", LayerPiece.of(rule.repeat()));
     }
 
     private List<Piece> needed(List<Layer> inForce) {
-        Set<String> used = new LinkedHashSet<>();
-        inForce.forEach(layer -> layer.axes().stream().map(Axis::quantity).forEach(asked -> use(asked,
-                used)));
-        return outline.measures().stream().filter(measure -> used.contains(measure.name()))
+        Set<Measure> used = new LinkedHashSet<>();
+        inForce.forEach(layer -> layer.axes().forEach(axis -> used.addAll(Uses.of(axis.quantity()))));
+        return outline.measures().stream().filter(used::contains)
                 .map(measure -> Piece.number(outline.measures().indexOf(measure))).toList();
-    }
-
-    private static void use(Quantity quantity, Set<String> used) {
-        quantity.parts().forEach(part -> use(part, used));
-        if (quantity.parts().isEmpty() && !(quantity instanceof Quantity.Previous)) {
-            used.add(quantity.name());
-        }
     }
 }

@@ -6,8 +6,12 @@ import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
 
 /** The logged measures that a quantity is read or worked out from; earlier readings are not among them. */
-final class Uses implements Quantity.Cases<Stream<Measure>> {
-    static List<Measure> of(Quantity quantity) {
+public final class Uses implements Quantity.Cases<Stream<Measure>> {
+    private Uses() {
+    }
+
+    /** Those of one quantity, each once: of a work time that is reps times pace, these two. */
+    public static List<Measure> of(Quantity quantity) {
         return quantity.match(new Uses()).distinct().toList();
     }
 
