@@ -2,15 +2,10 @@ package rungwright.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.TypeConversionException;
-import rungwright.finding.Shown;
 import rungwright.page.HandoutPage;
 import rungwright.program.Program;
 import rungwright.text.CheckText;
@@ -43,10 +38,8 @@ final class HandoutCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SPEC", description = "The spec's file; - is standard input.")
     private String file = "";
 
-    @Option(names = "--language", paramLabel = "en|de", converter = Language.class, defaultValue = "en",
-            description = "The language of the page's own words, en (the usual) or de; what the spec says"
-                    + " stands as it is.")
-    private Locale language = Locale.ENGLISH;
+    @Mixin
+    private final Spoken spoken = new Spoken();
 
     @Mixin
     private final OutFile output = new OutFile();
@@ -61,18 +54,6 @@ final class HandoutCommand implements Callable<Integer> {
         this.console = console;
     }
 
-    /** Reads {@code --language}. */
-    static final class Language implements ITypeConverter<Locale> {
-        @Override
-        public Locale convert(String word) {
-            return switch (word) {
-                case "en" -> Locale.ENGLISH;
-                case "de" -> Locale.GERMAN;
-                default -> throw new TypeConversionException(Shown.quoted(word) + " is neither en nor de");
-            };
-        }
-    }
-
     @Override
     public Integer call() throws IOException {
         Examined examined = Examined.of(file, new Input(file, console).bytes(), size.boxes());
@@ -82,7 +63,8 @@ final class HandoutCommand implements Callable<Integer> {
             return Exit.TROUBLE;
         }
         Program program = examined.checked().program().get();
-        byte[] page = HandoutPage.of(program, HandoutWords.of(language)).getBytes(StandardCharsets.UTF_8);
+        byte[] page = HandoutPage.of(program, HandoutWords.of(spoken.language()))
+                .getBytes(StandardCharsets.UTF_8);
         output.write(console, out -> out.write(page));
         return Exit.FINE;
     }
