@@ -3,6 +3,7 @@ package rungwright.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
@@ -16,9 +17,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.TypeConversionException;
 import rungwright.finding.Code;
 import rungwright.finding.Shown;
-import rungwright.journal.FileStore;
-import rungwright.journal.Journal;
-import rungwright.json.JournalJson;
 import rungwright.page.DotPicture;
 import rungwright.page.MermaidPicture;
 import rungwright.page.SvgPicture;
@@ -27,6 +25,7 @@ import rungwright.page.Trails;
 import rungwright.program.Outline;
 import rungwright.program.Program;
 import rungwright.text.CheckText;
+import rungwright.text.Naming;
 import rungwright.text.UsageText;
 
 /** {@code draw SPEC}: the stages as a picture. */
@@ -138,7 +137,7 @@ final class DrawCommand implements Callable<Integer> {
 
     private Optional<Trail> trail(Examined examined, Outline outline, String name) {
         boolean isCode = Arrays.stream(Code.values()).anyMatch(code -> code.word().equals(name));
-        if (isCode && !Files.exists(Path.of(name))) {
+        if (isCode && !exists(name)) {
             return examined.checked().findings().stream()
                     .filter(finding -> finding.code().word().equals(name))
                     .flatMap(finding -> Trails.of(outline, finding).stream()).findFirst();
@@ -147,15 +146,19 @@ final class DrawCommand implements Callable<Integer> {
     }
 
     private Trail journal(Program program, String name) {
-        if (Files.notExists(Path.of(name))) {
+        if (!exists(name)) {
             throw new CannotReadException(UsageText.noPath(name));
         }
+        OneTrainee one = OneTrainee.of(new Naming(file, name), program);
+        one.warn(console.err()::println, shade.colours(console));
+        return Trails.of(one.naming().trainee(), one.fold());
+    }
+
+    private static boolean exists(String name) {
         try {
-            String trainee = Path.of(name).getFileName().toString().replaceFirst("\\.jsonl$", "");
-            return Trails.of(trainee,
-                    Journal.of(program, FileStore.at(Path.of(name), JournalJson.FORM)).fold());
-        } catch (IOException e) {
-            throw new CannotReadException(UsageText.unreadable(name));
+            return Files.exists(Path.of(name));
+        } catch (InvalidPathException e) {
+            return false;
         }
     }
 }

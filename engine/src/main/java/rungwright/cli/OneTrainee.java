@@ -37,14 +37,22 @@ record OneTrainee(Naming naming, Program program, Journal journal, Contents cont
             CheckText.lines(examined.summary(), examined.source(), colours).forEach(console.err()::println);
             return Optional.empty();
         }
-        Program program = examined.checked().program().get();
+        return Optional.of(of(naming, examined.checked().program().get(), path));
+    }
+
+    /** The journal that these files name, which must be there, under a program that is proven already. */
+    static OneTrainee of(Naming naming, Program program) {
+        return of(naming, program, path(naming, false));
+    }
+
+    private static OneTrainee of(Naming naming, Program program, Path path) {
         Journal journal = Journal.of(program, FileStore.at(path, JournalJson.FORM));
         Contents contents = contents(journal);
         Fold fold = Fold.of(program, contents.entries());
         fold.otherProgram().ifPresent(other -> {
             throw new CannotReadException(NoticeText.otherProgram(other, fold, naming));
         });
-        return Optional.of(new OneTrainee(naming, program, journal, contents, fold));
+        return new OneTrainee(naming, program, journal, contents, fold);
     }
 
     private static Contents contents(Journal journal) {

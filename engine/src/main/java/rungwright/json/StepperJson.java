@@ -11,10 +11,8 @@ import java.util.List;
 import java.util.Set;
 import rungwright.measure.Fact;
 import rungwright.measure.Measure;
-import rungwright.measure.Quantity;
 import rungwright.measure.Scale;
 import rungwright.measure.Values;
-import rungwright.measure.WorkedOut;
 import rungwright.measure.Words;
 import rungwright.program.Layer;
 import rungwright.program.Outline;
@@ -105,12 +103,7 @@ public final class StepperJson {
 
     /** The numbers of the measures whose earlier readings formulas ask for. */
     private List<Piece> previous() {
-        Set<Measure> asked = new LinkedHashSet<>();
-        for (WorkedOut workedOut : outline.workedOut()) {
-            workedOut.formula().parts().stream().filter(part -> part instanceof Quantity.Previous)
-                    .forEach(part -> asked.add(((Quantity.Previous) part).measure()));
-        }
-        return outline.measures().stream().filter(asked::contains)
+        return outline.askedEarlier().stream()
                 .map(measure -> Piece.number(outline.measures().indexOf(measure))).toList();
     }
 

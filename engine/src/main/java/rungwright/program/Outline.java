@@ -2,8 +2,11 @@ package rungwright.program;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import rungwright.measure.Fact;
 import rungwright.measure.Measure;
+import rungwright.measure.Quantity;
 import rungwright.measure.WorkedOut;
 import rungwright.region.Axis;
 
@@ -34,5 +37,16 @@ public record Outline(
         assessments = List.copyOf(assessments);
         axes = List.copyOf(axes);
         stages = List.copyOf(stages);
+    }
+
+    /**
+     * The logged measures whose earlier readings formulas ask for, in the order of the spec: of
+     * {@code reps - previous reps}, reps.
+     */
+    public List<Measure> askedEarlier() {
+        Set<Measure> asked = workedOut.stream().flatMap(each -> each.formula().parts().stream())
+                .filter(Quantity.Previous.class::isInstance).map(Quantity.Previous.class::cast)
+                .map(Quantity.Previous::measure).collect(Collectors.toSet());
+        return measures.stream().filter(asked::contains).toList();
     }
 }

@@ -1,30 +1,18 @@
 package rungwright.step;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.Set;
 import rungwright.measure.Measure;
-import rungwright.measure.Quantity;
 import rungwright.measure.Ratio;
-import rungwright.measure.WorkedOut;
 import rungwright.program.Outline;
 
 /** A measure, by number, whose earlier reading is kept because a formula asks for it. */
 record Earlier(int number, Measure measure) {
     /** Those of a program, in the order of the spec. */
     static List<Earlier> in(Outline outline, Names names) {
-        Set<Measure> asked = new LinkedHashSet<>();
-        for (WorkedOut workedOut : outline.workedOut()) {
-            for (Quantity part : workedOut.formula().parts()) {
-                if (part instanceof Quantity.Previous previous) {
-                    asked.add(previous.measure());
-                }
-            }
-        }
-        return names.measures().all().stream().filter(asked::contains)
+        return outline.askedEarlier().stream()
                 .map(measure -> new Earlier(names.measures().of(measure), measure)).toList();
     }
 

@@ -25,7 +25,8 @@
     return isObject(event) && event.form === 1 && typeof event.event === "string" && isDate(event.date) && said(event.id)
       && lists(event.facts) && texts(event.assessment) && texts(event.readings)
       && (event.sets === undefined || (Array.isArray(event.sets) && event.sets.every((set) => set !== undefined && texts(set))))
-      && (event.event !== "move" || (typeof event.to === "string" && typeof event.why === "string"));
+      && (event.event !== "move" || (typeof event.to === "string" && typeof event.why === "string"))
+      && (event.event !== "clearance" || typeof event.by === "string");
   };
   /** The state after all events, and the last decision. */
   const fold = (all) => all.reduce(({ state }, event) => {
@@ -318,18 +319,44 @@
       say(words.forgotten);
     }
   };
+  const PARTS = ["form", "event", "date", "id", "facts", "assessment", "readings", "sets", "by", "to", "why"];
+  /** The lines of a file by their numbers; a line that is none is named. */
+  const readLines = (text) => text.split("\n").map((line, index) => ({ line: index + 1, text: line }))
+    .filter(({ text: line }) => line.trim() !== "").map(({ line, text: json }) => {
+      try { return { line, entry: JSON.parse(json) }; } catch (e) { throw new Error(fill(words.badLine, line, words.notOurs)); }
+    });
+  /** What a line of a coach's journal cannot tell this page, or nothing. */
+  const foreign = (entry) => (!entry || typeof entry !== "object" ? words.notOurs
+    : entry.event === "new version" ? words.carriedOver
+      : entry.told && entry.told.program !== program.name ? fill(words.otherProgram, String(entry.told.program)) : "");
+  /** Lines as events that count: those of a coach's journal with its corrections, in order of their days. */
+  const eventsOf = (lines) => {
+    const counting = [];
+    lines.forEach(({ line, entry }) => {
+      const wrong = foreign(entry);
+      if (wrong) { throw new Error(fill(words.badLine, line, wrong)); }
+      if (entry.event !== "correction") { counting.push({ line, number: entry.entry, event: entry }); return; }
+      const corrected = counting.find(({ number }) => number === entry.corrects);
+      if (!corrected || typeof entry.corrects !== "number") { throw new Error(fill(words.badLine, line, words.notOurs)); }
+      corrected.line = line;
+      corrected.event = entry.instead ? { form: 1, ...entry.instead } : null;
+    });
+    const events = counting.filter(({ event }) => event).map(({ line, event }) => ({ line,
+      event: Object.fromEntries(PARTS.filter((part) => event[part] !== undefined).map((part) => [part, event[part]])) }));
+    const isJournal = counting.some(({ number }) => number !== undefined);
+    return isJournal ? events.sort((a, b) => (a.event.date < b.event.date ? -1 : a.event.date > b.event.date ? 1 : 0)) : events;
+  };
   const take = (text) => {
     try {
-      let taken;
-      try { taken = readEvents(text); } catch (e) { throw new Error(words.notOurs); }
+      const taken = eventsOf(readLines(text));
       let state = null;
-      taken.forEach((event, index) => {
-        if (!isEvent(event)) { throw new Error(fill(words.badLine, index + 1, words.notOurs)); }
+      taken.forEach(({ line, event }) => {
+        if (!isEvent(event)) { throw new Error(fill(words.badLine, line, words.notOurs)); }
         const decision = Stepper.step(program, state, event);
-        if (decision.kind === "refused") { throw new Error(fill(words.badLine, index + 1, refusal(decision))); }
+        if (decision.kind === "refused") { throw new Error(fill(words.badLine, line, refusal(decision))); }
         state = decision.after;
       });
-      events = taken;
+      events = taken.map(({ event }) => event);
       keep();
       show(fold(events).last);
       say(fill(words.taken, taken.length));

@@ -616,23 +616,53 @@ const Stepper = (() => {
     return decision(stays ? "hold" : "moved", state, after, { instead });
   };
 
-  /** A coach's or a trainee's own choice of a place: `stage`, `stage / rung name`, `stage / rung number`. */
+  const CHOICES = { "": ["bottom"], "on the top rung": ["top"], "on the first single rung": ["single"],
+    "where they left it": ["left"] };
+
+  const sameAmount = (a, b) => {
+    const [one, other] = [readAmount(a), readAmount(b)];
+    return one !== null && other !== null && units[one.unit][0] === units[other.unit][0]
+      && compare(times(one.value, factor(one.unit)), times(other.value, factor(other.unit))) === 0;
+  };
+
+  /** The place in a stage that these words begin with, the longest name first, or null. */
+  const inStage = (program, state, fit, words) => {
+    const isOf = ({ name }) => words === name || [" on ", " where ", " / "].some((after) => words.startsWith(name + after));
+    const stages = program.stages.map(({ name }, index) => ({ name, index })).filter(isOf)
+      .sort((a, b) => b.name.length - a.name.length);
+    if (!stages.length) { return null; }
+    const { name, index } = stages[0];
+    const rest = strip(words.slice(name.length));
+    const choice = get(CHOICES, rest);
+    if (choice) { return chooseRung(program, fit, index, choice, state.left); }
+    const lead = ["on rung ", "/ "].find((before) => rest.startsWith(before));
+    if (lead === undefined) { return null; }
+    const wanted = rest.slice(lead.length);
+    const all = rungs(program, fit, index);
+    const ways = [(rung) => rung.name === wanted, (rung) => sameAmount(rung.name, wanted),
+      (rung, at0) => lead === "/ " && String(at0 + 1) === wanted];
+    const found = ways.map((way) => all.findIndex(way)).find((at0) => at0 >= 0);
+    return found === undefined ? null : standing(program, index, found + 1, all[found]);
+  };
+
+  /** Where a coach's or a trainee's own words lead: `stage / 2`, `stage NAME on rung 40 kg`, `start`, `goal`. */
+  const movePlace = (program, state, fit, text) => {
+    const words = strip(text).replace(/[ \t\n\u000b\f\r]+/g, " ");
+    if (words === "goal") { return GOAL; }
+    if (words === "start") { return start(program, fit, state.left); }
+    return (words.startsWith("stage ") ? inStage(program, state, fit, words.slice("stage ".length)) : null)
+      || inStage(program, state, fit, words);
+  };
+
   const moved = (program, state, fit, event) => {
     if (isBlank(event.why)) { throw new Refused("no reason"); }
-    const words = strip(event.to).replace(/\s+/g, " ");
-    const stages = program.stages.map((stage, index) => ({ name: stage.name, index }))
-      .filter(({ name }) => words === name || words.startsWith(name + " / "))
-      .sort((a, b) => b.name.length - a.name.length);
-    if (!stages.length) { throw new Refused("no such place", [event.to]); }
-    const all = rungs(program, fit, stages[0].index);
-    const wanted = words.slice(stages[0].name.length + 3);
-    let rung = wanted === "" ? 0 : all.findIndex((each) => each.name === wanted);
-    if (rung < 0) { rung = all.findIndex((each, index) => String(index + 1) === wanted); }
-    if (rung < 0 || rung >= all.length) { throw new Refused("no such place", [event.to]); }
+    const to = movePlace(program, state, fit, event.to);
+    if (to === null) { throw new Refused("no such place", [event.to]); }
+    if (to === GOAL && state.status === "stopped") { throw new Refused("stopped"); }
     const after = draft(state, event);
     if (after.status === "reached") { after.status = "training"; }
     startAgain(after);
-    go(after, standing(program, stages[0].index, rung + 1, all[rung]));
+    go(after, to);
     return decision("moved", state, after);
   };
 

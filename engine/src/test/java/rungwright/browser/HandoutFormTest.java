@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -144,22 +142,15 @@ class HandoutFormTest {
             Thread.sleep(10);
         }
         assertEquals(saved, Files.readAllLines(file));
-        give(Files.writeString(folder.resolve("other.jsonl"), "{\"form\":1,\"event\":\"enrol\"}\n"));
+        Pages.give(browser, Files.writeString(folder.resolve("other.jsonl"),
+                "{\"form\":1,\"event\":\"enrol\"}\n"));
         browser.await("document.getElementById('said').textContent.includes('line 1: this is not a file')");
         assertEquals(saved, events());
         browser.evaluate("localStorage.clear()");
         browser.visit(folder.resolve("handout.html"));
-        give(file);
+        Pages.give(browser, file);
         browser.await("document.getElementById('said').textContent.includes('Opened. Entries: 4')");
         assertEquals(saved, events());
-    }
-
-    private static void give(Path file) {
-        int page = browser.send("DOM.getDocument", Map.of()).at("/root/nodeId").asInt();
-        int field = browser.send("DOM.querySelector", Map.of("nodeId", page, "selector",
-                "#import"))
-                .path("nodeId").asInt();
-        browser.send("DOM.setFileInputFiles", Map.of("nodeId", field, "files", List.of(file.toString())));
     }
 
     @Test
@@ -236,12 +227,6 @@ class HandoutFormTest {
     }
 
     private static void assertAccessible() throws IOException {
-        try (InputStream in = HandoutFormTest.class.getResourceAsStream("/axe.min.js")) {
-            browser.evaluate(new String(in.readAllBytes(), StandardCharsets.UTF_8) + "; 0");
-        }
-        assertEquals("", browser.text("axe.run().then((found) => found.violations"
-                + ".filter((each) => ['serious', 'critical'].includes(each.impact))"
-                + ".map((each) => each.id + ' ' + each.nodes.map((node) => node.html).join(' '))"
-                + ".join('\\n'))"));
+        assertEquals("", Pages.faults(browser));
     }
 }

@@ -10,6 +10,7 @@ import java.util.Random;
 import rungwright.measure.Fact;
 import rungwright.measure.Measure;
 import rungwright.measure.Values;
+import rungwright.program.Ladder;
 import rungwright.program.Outline;
 import rungwright.step.Event;
 import rungwright.step.Trainee;
@@ -65,12 +66,30 @@ final class RandomEvents {
 
     private String place() {
         String stage = outline.stages().get(random.nextInt(outline.stages().size())).name();
-        return switch (random.nextInt(5)) {
+        return switch (random.nextInt(12)) {
             case 0 -> stage;
             case 1 -> "nowhere";
             case 2 -> "  " + stage + "  /  1 ";
+            case 3 -> "stage " + stage + " on the top rung";
+            case 4 -> "stage " + stage + " on the first single rung";
+            case 5 -> stage + " where they left it";
+            case 6 -> "stage " + stage + " on  rung " + rungName();
+            case 7 -> oneIn(3) ? "goal" : "start";
+            case 8 -> "stage " + stage + (oneIn(2) ? " on rung 1" : " beside rung 1");
+            case 9 -> stage + " / " + rungName();
             default -> stage + " / " + random.nextInt(6);
         };
+    }
+
+    /** As a coach may write it: by a name, or an amount in another form or another unit. */
+    private String rungName() {
+        List<String> names = new ArrayList<>(List.of("40 kg", "no band", ""));
+        outline.stages().stream().filter(stage -> stage.ladder() instanceof Ladder.Named)
+                .forEach(stage -> names.addAll(((Ladder.Named) stage.ladder()).names()));
+        String own = names.get(random.nextInt(names.size()));
+        List<String> amounts = List.of("40.0 kg", "25kg", "40000 g", "10", "1:00", "60 s", "1 min",
+                "0.5 min");
+        return oneIn(2) ? own : amounts.get(random.nextInt(amounts.size()));
     }
 
     private Trainee trainee() {

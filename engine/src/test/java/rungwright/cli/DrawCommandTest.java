@@ -54,6 +54,21 @@ class DrawCommandTest {
     }
 
     @Test
+    void aJournalOfAnotherProgramIsNotDrawnAndADamagedOneIsSaidToBe() throws IOException {
+        String other = Files.writeString(folder.resolve("rope.yaml"), Files.readString(Path.of(DIP))
+                .replace("First bar dip", "First rope climb")).toString();
+        Path journal = folder.resolve("Lior.jsonl");
+        shell.run("log", other, journal.toString(), "enrol", "--date", "2026-03-02", "bands=40,25",
+                "support test=25 s", "lowering test=6 s");
+        assertEquals(Exit.USAGE, shell.run("draw", DIP, "--path", journal.toString()));
+        assertTrue(shell.err().contains("is a journal of `First rope climb`"), shell::err);
+        assertEquals("", shell.out());
+        Files.writeString(journal, Files.readString(journal) + "{}\n");
+        assertEquals(Exit.FINE, shell.run("draw", other, "--path", journal.toString()));
+        assertTrue(shell.err().contains("is damaged: line 2"), shell::err);
+    }
+
+    @Test
     void aFindingIsDrawnOnWhomItFalls() throws IOException {
         String file = Files.writeString(folder.resolve("holes.yaml"), HOSTILE).toString();
         assertEquals(Exit.FINE, shell.run("draw", file, "--path", "gap"));

@@ -1,0 +1,106 @@
+package rungwright.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rungwright.cli.Main;
+import rungwright.journal.Crew;
+import rungwright.page.SheetPage;
+
+/** No page shuts anybody out: handouts, reports and sheets, on a phone and at a desk, in light and dark. */
+class PageAccessTest {
+    private static final int PHONE = 360;
+    private static final int DESK = 1280;
+    private static final List<String> REPORTED = List.of("first-bar-dip", "handstand-hold", "knee-extension");
+
+    @TempDir
+    private static Path folder;
+    private static Browser browser;
+    private static Shots shots;
+
+    @BeforeAll
+    static void open() throws IOException, InterruptedException {
+        browser = Browser.open();
+        shots = new Shots(browser);
+    }
+
+    @AfterAll
+    static void close() throws IOException {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    private static Path made(String name, String... arguments) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PrintStream err = new PrintStream(new ByteArrayOutputStream(), true);
+        int exit = Main.run(InputStream.nullInputStream(), new PrintStream(out, true), err, arguments);
+        assertEquals(0, exit, () -> String.join(" ", arguments));
+        return Files.write(folder.resolve(name + ".html"), out.toByteArray());
+    }
+
+    /** Looks at a page in both widths and both lights. */
+    private static void assertOpenToAll(String name, Path page) throws IOException, InterruptedException {
+        for (int wide : List.of(PHONE, DESK)) {
+            shots.width(wide);
+            for (boolean dark : List.of(false, true)) {
+                shots.dark(dark);
+                browser.visit(page);
+                String which = name + " at " + wide + (dark ? ", dark" : ", light");
+                assertEquals("", Pages.faults(browser), which);
+                assertTrue(browser.holds("document.documentElement.scrollWidth <= " + wide), which);
+                shots.take(name + "-" + wide + (dark ? "-dark" : ""));
+            }
+        }
+        shots.dark(false);
+        assertTrue(browser.holds("document.title.trim() !== '' && document.documentElement.lang !== ''"),
+                name);
+        assertEquals(List.of(), browser.complaints(), name);
+    }
+
+    private static void assertTablesHaveHeaders(String name) {
+        assertTrue(browser.holds("document.querySelectorAll('table').length > 0"), name);
+        assertTrue(browser.holds("[...document.querySelectorAll('table')].every((table) =>"
+                + " [...table.querySelectorAll('thead th')].every((th) => th.scope === 'col'"
+                + " && th.textContent)"
+                + " && table.querySelector('thead th')"
+                + " && [...table.querySelectorAll('tbody tr')].every((row) =>"
+                + " row.querySelector('th[scope=row]')))"), name);
+    }
+
+    @Test
+    void handouts() throws IOException, InterruptedException {
+        for (Path example : Pages.examples()) {
+            String name = "handout-" + example.getFileName();
+            assertOpenToAll(name, made(name, "handout", example.resolve("program.yaml").toString()));
+        }
+    }
+
+    @Test
+    void reports() throws IOException, InterruptedException {
+        for (String example : REPORTED) {
+            String of = Path.of("../spec-examples", example) + "/";
+            String name = "report-" + example;
+            assertOpenToAll(name, made(name, "report", of + "program.yaml", of + "log.csv", "--trainees",
+                    of + "trainees.csv", "--format", "html"));
+            assertTablesHaveHeaders(name);
+        }
+    }
+
+    @Test
+    void sheets() throws IOException, InterruptedException {
+        assertOpenToAll("sheet", Files.writeString(folder.resolve("sheet.html"), SheetPage.of(Crew.sheet())));
+        assertTablesHaveHeaders("sheet");
+    }
+}
