@@ -16,7 +16,7 @@ import rungwright.region.Box;
 public final class Layer {
     private final List<Rule> rules;
     private final List<Axis> axes;
-    private final List<AxisTable> tables = new ArrayList<>();
+    private final Masks masks;
     private final int[] ruleOfBox;
     private final Optional<Rule> otherwise;
 
@@ -32,10 +32,8 @@ public final class Layer {
                 owners.add(rule);
             }
         }
-        ruleOfBox = owners.stream().mapToInt(Integer::intValue).toArray();
-        for (int axis = 0; axis < axes.size(); axis++) {
-            tables.add(AxisTable.of(axis, boxes));
-        }
+        this.ruleOfBox = owners.stream().mapToInt(Integer::intValue).toArray();
+        this.masks = Masks.of(axes, boxes);
     }
 
     /** The rules, in the order of the text. */
@@ -63,17 +61,12 @@ public final class Layer {
      * as stop rules mostly do. A position outside its axis is a fault of the caller.
      */
     public Optional<Rule> decide(long[] positions) {
-        int words = (ruleOfBox.length + Long.SIZE - 1) / Long.SIZE;
-        for (int word = 0; word < words; word++) {
-            long left = -1L;
-            for (int axis = 0; axis < positions.length && left != 0; axis++) {
-                left &= tables.get(axis).allowed(positions[axis], word);
-            }
-            int box = word * Long.SIZE + Long.numberOfTrailingZeros(left);
-            if (left != 0 && box < ruleOfBox.length) {
-                return Optional.of(rules.get(ruleOfBox[box]));
+        for (long position : positions) {
+            if (position < 0) {
+                throw new IllegalArgumentException("a position counts from 0, was " + position);
             }
         }
-        return otherwise;
+        int box = masks.first(positions);
+        return box < 0 ? otherwise : Optional.of(rules.get(ruleOfBox[box]));
     }
 }

@@ -31,6 +31,7 @@ final class Plan {
     private final Optional<Judge> placement;
     private final List<InForce> stages = new ArrayList<>();
     private final List<Earlier> earlier;
+    private Optional<Rows> rows = Optional.empty();
 
     private Plan(Program program) {
         this.id = ProgramId.of(program);
@@ -62,6 +63,14 @@ final class Plan {
         rules.stream().filter(rule -> !rule.repeat().isOnce())
                 .forEach(rule -> counted.put(rule.label(), new Counted(rule, program.code(rule))));
         return counted;
+    }
+
+    /** The same in numbers, made when first asked for. */
+    synchronized Rows rows() {
+        if (rows.isEmpty()) {
+            rows = Optional.of(new Rows(this));
+        }
+        return rows.get();
     }
 
     ProgramId id() {

@@ -1,0 +1,112 @@
+package rungwright.program;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.LongStream;
+import rungwright.region.Axis;
+import rungwright.region.Box;
+
+/**
+ * Which of some boxes hold a point, by one look-up an axis: the bits of the boxes that allow each run of
+ * positions between two cuts, all in one array, so that the bits of all axes have those of the boxes that
+ * hold the point in common.
+ *
+ * <p>For "reps at least 12", "reps 5 to 11" and "reps under 5" position 9 has the bits {@code 010}. Where the
+ * last cut comes early, as it mostly does, a position is its own index; else its run is sought.
+ */
+public final class Masks {
+    /** The position of a quantity without a value, which no box allows. */
+    public static final long NONE = -1;
+
+    private static final int MOST_WORDS = 512;
+    private static final int SOUGHT = -1;
+
+    private final int words;
+    // By axis: the index of its first run, before which stands the empty one of no value; and its last run.
+    private final int[] first;
+    private final int[] last;
+    private final long[][] starts;
+    private final long[] bits;
+
+    private Masks(List<Axis> axes, List<Box> boxes) {
+        this.words = (boxes.size() + Long.SIZE - 1) / Long.SIZE;
+        this.first = new int[axes.size()];
+        this.last = new int[axes.size()];
+        this.starts = new long[axes.size()][];
+        int next = 0;
+        for (int axis = 0; axis < first.length; axis++) {
+            long[] cuts = cuts(axis, axes.get(axis).size(), boxes);
+            long end = cuts[cuts.length - 1];
+            boolean direct = end < Math.max(MOST_WORDS / Math.max(1, words), 2L * cuts.length);
+            starts[axis] = direct ? LongStream.rangeClosed(0, end).toArray() : cuts;
+            first[axis] = next + 1;
+            last[axis] = direct ? (int) end : SOUGHT;
+            next += 1 + starts[axis].length;
+        }
+        this.bits = new long[next * words];
+        for (int axis = 0; axis < first.length; axis++) {
+            fill(axis, boxes);
+            starts[axis] = last[axis] == SOUGHT ? starts[axis] : null;
+        }
+    }
+
+    /** Those of boxes over these axes. */
+    public static Masks of(List<Axis> axes, List<Box> boxes) {
+        return new Masks(axes, boxes);
+    }
+
+    private static long[] cuts(int axis, long size, List<Box> boxes) {
+        return LongStream.concat(LongStream.of(0), boxes.stream().map(box -> box.along(axis))
+                .flatMapToLong(side -> LongStream.of(side.from(), side.to())))
+                .filter(cut -> cut < size).sorted().distinct().toArray();
+    }
+
+    private void fill(int axis, List<Box> boxes) {
+        for (int box = 0; box < boxes.size(); box++) {
+            long to = boxes.get(box).along(axis).to();
+            int run = Arrays.binarySearch(starts[axis], boxes.get(box).along(axis).from());
+            for (; run < starts[axis].length && starts[axis][run] < to; run++) {
+                bits[(first[axis] + run) * words + box / Long.SIZE] |= 1L << box;
+            }
+        }
+    }
+
+    /** How many words of 64 boxes there are; none where there is no box. */
+    public int words() {
+        return words;
+    }
+
+    /**
+     * The boxes that allow a position on an axis, as bits, 64 boxes a word; none for {@link #NONE}. A
+     * position that the axis does not have is a fault of the caller.
+     */
+    public long along(int axis, long position, int word) {
+        int top = last[axis];
+        int run = top == SOUGHT ? sought(axis, position) : (int) Math.min(position, top);
+        return bits[(first[axis] + run) * words + word];
+    }
+
+    private int sought(int axis, long position) {
+        int found = Arrays.binarySearch(starts[axis], position);
+        return found >= 0 ? found : -found - 2;
+    }
+
+    /** The first box that holds a point, given as one position an axis; -1 where none does. */
+    public int first(long[] point) {
+        for (int word = 0; word < words; word++) {
+            long left = -1L;
+            for (int axis = 0; axis < point.length && left != 0; axis++) {
+                left &= along(axis, point[axis], word);
+            }
+            if (left != 0) {
+                return box(word, left);
+            }
+        }
+        return -1;
+    }
+
+    /** The first box of a word that has the bits of one at least. */
+    public int box(int word, long some) {
+        return word * Long.SIZE + Long.numberOfTrailingZeros(some);
+    }
+}
