@@ -67,6 +67,9 @@ final class DrawCommand implements Callable<Integer> {
     private Optional<String> path = Optional.empty();
 
     @Mixin
+    private final Spoken spoken = new Spoken();
+
+    @Mixin
     private final OutFile output = new OutFile();
 
     @Mixin
@@ -120,9 +123,9 @@ final class DrawCommand implements Callable<Integer> {
 
     private Optional<String> picture(Outline outline, Optional<Trail> trail) {
         return switch (form) {
-            case SVG -> Optional.of(SvgPicture.of(outline, trail));
-            case MERMAID -> MermaidPicture.of(outline);
-            case DOT -> Optional.of(DotPicture.of(outline));
+            case SVG -> Optional.of(SvgPicture.of(outline, trail, spoken.language()));
+            case MERMAID -> MermaidPicture.of(outline, spoken.language());
+            case DOT -> Optional.of(DotPicture.of(outline, spoken.language()));
         };
     }
 
@@ -140,7 +143,8 @@ final class DrawCommand implements Callable<Integer> {
         if (isCode && !exists(name)) {
             return examined.checked().findings().stream()
                     .filter(finding -> finding.code().word().equals(name))
-                    .flatMap(finding -> Trails.of(outline, finding).stream()).findFirst();
+                    .flatMap(finding -> Trails.of(outline, finding, spoken.language())
+                            .stream()).findFirst();
         }
         return examined.checked().program().map(program -> journal(program, name));
     }
@@ -151,7 +155,7 @@ final class DrawCommand implements Callable<Integer> {
         }
         OneTrainee one = OneTrainee.of(new Naming(file, name), program);
         one.warn(console.err()::println, shade.colours(console));
-        return Trails.of(one.naming().trainee(), one.fold());
+        return Trails.of(one.naming().trainee(), one.fold(), spoken.language());
     }
 
     private static boolean exists(String name) {

@@ -40,6 +40,9 @@ final class ShowCommand implements Callable<Integer> {
     private Form form = Form.TEXT;
 
     @Mixin
+    private final Spoken spoken = new Spoken();
+
+    @Mixin
     private final ProofSize size = new ProofSize();
 
     @Mixin
@@ -62,7 +65,7 @@ final class ShowCommand implements Callable<Integer> {
             ShowJson.write(console.out(), examined.spec().orElseThrow(), program);
             return Exit.FINE;
         }
-        ShowText.lines(examined.spec().orElseThrow(), program, shade.colours(console))
+        ShowText.lines(examined.spec().orElseThrow(), program, spoken.language(), shade.colours(console))
                 .forEach(console.out()::println);
         return Exit.FINE;
     }

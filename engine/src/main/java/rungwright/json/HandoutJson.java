@@ -19,9 +19,11 @@ public final class HandoutJson {
      *
      * @param says for each rule's label, when it speaks
      * @param doing for each stage, what is done, in phrases
+     * @param said how what rules ask is said to people
      */
-    public static String program(Program program, Map<String, String> says, List<List<String>> doing) {
-        return text(Piece.object().with("decides", StepperJson.of(program)).with("says", texts(says))
+    public static String program(Program program, Map<String, String> says, List<List<String>> doing,
+            Said said) {
+        return text(Piece.object().with("decides", StepperJson.of(program, said)).with("says", texts(says))
                 .with("stages", Piece.list(doing.stream()
                         .map(phrases -> (Piece) Piece.object().with("doing", Piece.texts(phrases))).toList()))
                 .with("cautions", Piece.texts(program.outline().cautions())));

@@ -14,7 +14,8 @@ import rungwright.region.Edge;
 import rungwright.region.Interval;
 
 /** A list of rules as its axes and the boxes of each rule, for a stepper that is not ours. */
-record LayerPiece(Program program, boolean placing) implements Axis.Cases<Piece> {
+record LayerPiece(Program program, boolean placing, Said said)
+        implements Axis.Cases<Piece> {
     Piece of(Layer layer) {
         List<Piece> boxes = new ArrayList<>();
         int otherwise = -1;
@@ -35,7 +36,7 @@ record LayerPiece(Program program, boolean placing) implements Axis.Cases<Piece>
     }
 
     /** A box, and in words what it asks of each axis that it narrows. */
-    private static Piece box(Layer layer, int rule, Box box) {
+    private Piece box(Layer layer, int rule, Box box) {
         List<Piece> sides = new ArrayList<>();
         List<Piece> asks = new ArrayList<>();
         for (int axis = 0; axis < box.axes(); axis++) {
@@ -43,11 +44,15 @@ record LayerPiece(Program program, boolean placing) implements Axis.Cases<Piece>
             sides.add(Piece.list(Piece.number(side.from()), Piece.number(side.to())));
             if (!side.covers(layer.axes().get(axis).all())) {
                 asks.add(Piece.list(Piece.number(axis),
-                        Piece.text(Clause.of(layer.axes().get(axis), side).words())));
+                        Piece.text(phrase(Clause.of(layer.axes().get(axis), side)))));
             }
         }
         return Piece.object().with("rule", Piece.number(rule)).with("sides", Piece.list(sides))
                 .with("asks", Piece.list(asks));
+    }
+
+    private String phrase(Clause clause) {
+        return said.phrases().apply(clause.name(), clause.words());
     }
 
     private Piece rule(Rule rule) {
@@ -90,7 +95,7 @@ record LayerPiece(Program program, boolean placing) implements Axis.Cases<Piece>
     }
 
     private Piece.Filled asked(Axis axis) {
-        return Piece.object().with("name", Piece.text(axis.quantity().name()))
+        return Piece.object().with("name", Piece.text(said.names().apply(axis.quantity().name())))
                 .with("of", axis.quantity().match(new QuantityPiece(outline(), placing)));
     }
 }

@@ -27,9 +27,11 @@ import rungwright.step.Uses;
 public final class StepperJson {
     private final Program program;
     private final Outline outline;
+    private final Said said;
 
-    private StepperJson(Program program) {
+    private StepperJson(Program program, Said said) {
         this.program = program;
+        this.said = said;
         this.outline = program.outline();
     }
 
@@ -37,19 +39,20 @@ public final class StepperJson {
     public static String text(Program program) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (JsonGenerator json = Form.generator(out)) {
-            of(program).to(json);
+            of(program, Said.AS_WRITTEN).to(json);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return out.toString(StandardCharsets.UTF_8);
     }
 
-    static Piece of(Program program) {
-        return new StepperJson(program).whole();
+    /** The same, with what rules ask said in another way. */
+    static Piece of(Program program, Said said) {
+        return new StepperJson(program, said).whole();
     }
 
     private Piece whole() {
-        LayerPiece layers = new LayerPiece(program, false);
+        LayerPiece layers = new LayerPiece(program, false, said);
         return Piece.object().with("form", Piece.number(Form.NUMBER)).with("name", Piece.text(outline.name()))
                 .with("version", Piece.text(outline.version()))
                 .with("fingerprint", Piece.text(program.fingerprint()))
@@ -60,7 +63,7 @@ public final class StepperJson {
                 .with("previous", Piece.list(previous()))
                 .with("stop", layers.of(program.stop())).with("every", layers.of(program.everyStage()))
                 .with("break", program.afterABreak().map(layers::of).orElseGet(Piece::nothing))
-                .with("place", program.placement().map(new LayerPiece(program, true)::of)
+                .with("place", program.placement().map(new LayerPiece(program, true, said)::of)
                         .orElseGet(Piece::nothing))
                 .with("stages", Piece.list(outline.stages().stream().map(stage -> stage(stage.number()))
                         .toList()));
@@ -116,7 +119,7 @@ public final class StepperJson {
         }
         return Piece.object().with("name", Piece.text(outline.stages().get(number).name()))
                 .with("ladder", outline.stages().get(number).ladder().match(new TargetPiece(outline)))
-                .with("rules", new LayerPiece(program, false).of(program.stage(number)))
+                .with("rules", new LayerPiece(program, false, said).of(program.stage(number)))
                 .with("needed", Piece.list(needed(inForce))).with("counted", Piece.list(counted));
     }
 

@@ -4,33 +4,42 @@ import java.util.ArrayList;
 import java.util.List;
 import rungwright.finding.Shown;
 import rungwright.program.Outline;
+import rungwright.text.Language;
+import rungwright.text.Words;
 
 /** A program as a graph in the DOT language, for layout programs; every id and label stands in quotes. */
 public final class DotPicture {
     private DotPicture() {
     }
 
-    /** The graph. */
+    /** The graph, in English. */
     public static String of(Outline outline) {
-        Sketch sketch = Sketch.of(outline);
+        return of(outline, Language.ENGLISH);
+    }
+
+    /** The graph. */
+    public static String of(Outline outline, Language language) {
+        Sketch sketch = Sketch.of(outline, language);
+        Words words = sketch.words();
         List<String> lines = new ArrayList<>(List.of("digraph " + quoted(sketch.title()) + " {",
                 "    node [shape=box, fontname=\"sans-serif\"];", "    edge [fontname=\"sans-serif\"];",
-                "    \"start\" [shape=oval, label=\"Start\"];"));
+                "    \"start\" [shape=oval, label=" + quoted(words.say("start")) + "];"));
         for (StageBox stage : sketch.stages()) {
             String rungs = stage.rungs().isEmpty() ? "" : "\n" + String.join(" | ", stage.rungs());
             lines.add("    " + node(sketch, stage.number()) + " [label="
-                    + quoted("Stage " + (stage.number() + 1) + ": " + stage.name() + rungs) + "];");
+                    + quoted(words.say("stage", Integer.toString(stage.number() + 1), stage.name()) + rungs)
+                    + "];");
         }
-        lines.add("    \"goal\" [peripheries=2, label=" + quoted("Goal: " + sketch.goal()) + "];");
+        lines.add("    \"goal\" [peripheries=2, label=" + quoted(words.say("goalIs", sketch.goal())) + "];");
         if (sketch.links().stream().anyMatch(link -> link.from() == Sketch.ANYWHERE)) {
-            lines.add("    \"anywhere\" [shape=hexagon, label=\"In every stage\"];");
+            lines.add("    \"anywhere\" [shape=hexagon, label=" + quoted(words.say("everywhere")) + "];");
         }
         if (!sketch.hasPlacement()) {
             lines.add("    \"start\" -> " + node(sketch, 0) + ";");
         }
         for (Link link : sketch.links()) {
             lines.add("    " + node(sketch, link.from()) + " -> " + node(sketch, link.to()) + " [style="
-                    + style(link.kind()) + ", label=" + quoted(link.kind().word() + ": " + link.words())
+                    + style(link.kind()) + ", label=" + quoted(link.kind().word(words) + ": " + link.words())
                     + "];");
         }
         lines.add("}");

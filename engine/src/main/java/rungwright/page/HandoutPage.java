@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import rungwright.finding.Shown;
 import rungwright.json.HandoutJson;
+import rungwright.json.Said;
 import rungwright.program.DecisionTable;
 import rungwright.program.Ladder;
 import rungwright.program.Outline;
@@ -30,12 +31,14 @@ public final class HandoutPage {
     private final Program program;
     private final Outline outline;
     private final HandoutWords words;
+    private final RuleWords rules;
     private final Html html = new Html();
 
     private HandoutPage(Program program, HandoutWords words) {
         this.program = program;
         this.outline = program.outline();
         this.words = words;
+        this.rules = new RuleWords(outline, this.words.language());
     }
 
     /** The page; UTF-8 when written. */
@@ -84,7 +87,7 @@ public final class HandoutPage {
         html.element("h2 id=\"picture\"", words.say("picture"))
                 .raw("\n<div class=\"picture" + (outline.stages().size() > MOST_ON_A_SHEET ? " long" : "")
                         + "\" tabindex=\"0\" role=\"region\" aria-labelledby=\"picture\">")
-                .raw(SvgPicture.of(outline, Optional.empty())).raw("</div>\n");
+                .raw(SvgPicture.of(outline, Optional.empty(), rules.language())).raw("</div>\n");
     }
 
     private void labelled(String key, String text) {
@@ -114,10 +117,10 @@ public final class HandoutPage {
                 Shown.text(stage.name()))).line();
         stage.prescription().ifPresent(what -> {
             html.element("h4", words.say("doThis")).line();
-            list(RuleWords.doing(what));
+            list(rules.doing(what));
         });
         if (!stage.ladder().equals(Ladder.SINGLE)) {
-            html.element("p", words.say("rungs", RuleWords.rungs(stage.ladder()))).line();
+            html.element("p", words.say("rungs", rules.rungs(stage.ladder()))).line();
         }
         moves(DecisionTable.ofStage(program, stage.number()), Optional.of(stage));
         html.raw("</section>\n");
@@ -136,9 +139,8 @@ public final class HandoutPage {
             return;
         }
         html.element("h4", heading).raw("\n<ul>\n");
-        RuleWords rules = new RuleWords(outline);
         for (DecisionTable.Row row : rows) {
-            html.raw("<li>").text(RuleWords.catches(row));
+            html.raw("<li>").text(rules.catches(row));
             if (kind != RuleKind.HOLD) {
                 String where = rules.where(stage, row.rule());
                 html.text(": " + (kind == RuleKind.STOP ? words.say("onceCleared", where) : where));
@@ -181,10 +183,10 @@ public final class HandoutPage {
                 DecisionTable.ofEveryStage(program)));
         outline.stages().forEach(stage -> tables.add(DecisionTable.ofStage(program, stage.number())));
         tables.forEach(table -> table.rows().forEach(row ->
-                says.put(row.rule().label(), RuleWords.catches(row))));
+                says.put(row.rule().label(), rules.catches(row))));
         List<List<String>> doing = outline.stages().stream()
-                .map(stage -> stage.prescription().map(RuleWords::doing).orElse(List.of())).toList();
-        data("program", HandoutJson.program(program, says, doing));
+                .map(stage -> stage.prescription().map(rules::doing).orElse(List.of())).toList();
+        data("program", HandoutJson.program(program, says, doing, new Said(rules::name, rules::asked)));
         data("words", HandoutJson.words(words.all()));
         html.raw("<script>" + script().text() + "</script>\n");
     }

@@ -1,7 +1,6 @@
 package rungwright.page;
 
 import java.util.List;
-import java.util.Locale;
 
 /** What the lines of a picture mean, for those kinds that it has. */
 final class Legend {
@@ -17,16 +16,17 @@ final class Legend {
         int x = left;
         int y = top + 6;
         for (Link.Kind kind : kinds) {
-            int width = 56 + 7 * kind.word().length();
+            String word = kind.word(sketch.words());
+            int width = 56 + 7 * word.length();
             if (x + width > left + Panel.WIDTH) {
                 x = left;
                 y += 22;
             }
-            String look = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
-            svg.append("<path class=\"way ").append(look).append("\" d=\"M").append(x).append(' ').append(y)
+            svg.append("<path class=\"way ").append(kind.look()).append("\" d=\"M").append(x).append(' ')
+                    .append(y)
                     .append("H").append(x + 34)
                     .append("\" marker-end=\"url(#arrow)\"/><text class=\"small\" x=\"")
-                    .append(x + 48).append("\" y=\"").append(y + 4).append("\">").append(kind.word())
+                    .append(x + 48).append("\" y=\"").append(y + 4).append("\">").append(word)
                     .append("</text>\n");
             x += width;
         }

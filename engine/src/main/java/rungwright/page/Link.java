@@ -1,5 +1,8 @@
 package rungwright.page;
 
+import java.util.Locale;
+import rungwright.text.Words;
+
 /**
  * A way from one part of a program to another.
  *
@@ -8,27 +11,27 @@ package rungwright.page;
  * @param words when it is gone
  */
 record Link(Kind kind, int from, int to, String words) {
-    /** What kind of way it is; each is drawn in a line of its own and says its word. */
+    /** What kind of way it is; each is drawn in a line of its own and says what it is. */
     enum Kind {
         /** Where a new trainee starts. */
-        PLACE("starts"),
+        PLACE,
         /** On to something harder. */
-        ADVANCE("moves on"),
+        ADVANCE,
         /** Back to something easier. */
-        FALL_BACK("goes back"),
+        FALL_BACK,
         /** After time away. */
-        BREAK("after a break"),
+        BREAK,
         /** After a stop, once a professional has agreed. */
-        CLEARED("after a stop, once cleared");
+        CLEARED;
 
-        private final String word;
-
-        Kind(String word) {
-            this.word = word;
+        /** As a style sheet calls it: {@code fall-back}. */
+        String look() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
 
-        String word() {
-            return word;
+        /** As a picture says it: {@code goes back}. */
+        String word(Words words) {
+            return words.say("way." + look());
         }
     }
 }

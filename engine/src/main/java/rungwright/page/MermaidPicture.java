@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import rungwright.finding.Shown;
 import rungwright.program.Outline;
+import rungwright.text.Language;
+import rungwright.text.Words;
 
 /**
  * A program as a Mermaid flowchart, for places that draw those. It keeps within the limits that Mermaid
@@ -22,9 +24,14 @@ public final class MermaidPicture {
     private MermaidPicture() {
     }
 
-    /** The flowchart; nothing for a program that would go over the limits even with the shortest labels. */
+    /** The flowchart in English. */
     public static Optional<String> of(Outline outline) {
-        Sketch sketch = Sketch.of(outline);
+        return of(outline, Language.ENGLISH);
+    }
+
+    /** The flowchart; nothing for a program that would go over the limits even with the shortest labels. */
+    public static Optional<String> of(Outline outline, Language language) {
+        Sketch sketch = Sketch.of(outline, language);
         for (int longest = LONGEST_LABEL; longest >= SHORTEST_LABEL; longest /= 2) {
             String chart = new Chart(sketch, longest).text();
             if (chart.length() <= MOST_CHARACTERS && sketch.links().size() <= MOST_EDGES) {
@@ -38,20 +45,24 @@ public final class MermaidPicture {
     private record Chart(Sketch sketch, int longest) {
         String text() {
             List<String> lines = new ArrayList<>(List.of("flowchart TD"));
-            lines.add("    start([" + label("Start") + "])");
+            lines.add("    start([" + label(words().say("start")) + "])");
             sketch.stages().forEach(stage -> lines.add("    " + node(stage.number()) + "["
-                    + label("Stage " + (stage.number() + 1) + ": " + stage.name()) + "]"));
-            lines.add("    goal[[" + label("Goal: " + sketch.goal()) + "]]");
+                    + label(words().say("stage", Integer.toString(stage.number() + 1), stage.name())) + "]"));
+            lines.add("    goal[[" + label(words().say("goalIs", sketch.goal())) + "]]");
             if (sketch.links().stream().anyMatch(link -> link.from() == Sketch.ANYWHERE)) {
-                lines.add("    anywhere{{" + label("In every stage") + "}}");
+                lines.add("    anywhere{{" + label(words().say("everywhere")) + "}}");
             }
             if (!sketch.hasPlacement()) {
                 lines.add("    start --> " + node(0));
             }
             sketch.links().forEach(link -> lines.add("    " + node(link.from()) + " " + arrow(link.kind())
                     + "|"
-                    + label(link.kind().word() + ": " + link.words()) + "| " + node(link.to())));
+                    + label(link.kind().word(words()) + ": " + link.words()) + "| " + node(link.to())));
             return String.join("\n", lines) + "\n";
+        }
+
+        private Words words() {
+            return sketch.words();
         }
 
         private String node(int part) {

@@ -3,6 +3,7 @@ package rungwright.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rungwright.text.Words;
 import rungwright.text.Wrap;
 
 /**
@@ -29,28 +30,31 @@ record Panel(int part, String look, List<Line> lines, int top) {
     }
 
     static Panel everywhere(Sketch sketch) {
-        List<Line> lines = new ArrayList<>(List.of(text("name", "In every stage")));
+        List<Line> lines = new ArrayList<>(List.of(text("name", sketch.words().say("everywhere"))));
         sketch.everywhere().forEach(rule -> lines.addAll(wrapped("small", rule)));
         return new Panel(Sketch.ANYWHERE, "everywhere", lines, 0);
     }
 
     static Panel start(Sketch sketch) {
-        List<Line> lines = new ArrayList<>(List.of(text("name", "Start")));
+        Words words = sketch.words();
+        List<Line> lines = new ArrayList<>(List.of(text("name", words.say("start"))));
         List<Link> ways = sketch.links().stream().filter(link -> link.kind() == Link.Kind.PLACE).toList();
         for (Link way : ways) {
-            String to = way.to() == sketch.goalNumber() ? "the goal"
-                    : "stage " + (way.to() + 1) + ", " + sketch.stages().get(way.to()).name();
-            lines.addAll(wrapped("small", "When " + way.words() + ": " + to + "."));
+            String to = way.to() == sketch.goalNumber() ? words.say("toTheGoal")
+                    : words.say("toStage", Integer.toString(way.to() + 1),
+                            sketch.stages().get(way.to()).name());
+            lines.addAll(wrapped("small", words.say("placeWhen", way.words(), to)));
         }
         if (ways.isEmpty()) {
-            lines.add(text("small", "Everybody begins at the first stage, on its easiest rung."));
+            lines.add(text("small", words.say("everybody")));
         }
         return new Panel(Sketch.START, "start", lines, 0);
     }
 
-    static Panel stage(StageBox stage, Optional<Trail> trail) {
+    static Panel stage(StageBox stage, Words words, Optional<Trail> trail) {
         List<Line> lines = new ArrayList<>();
-        wrapped("name", "Stage " + (stage.number() + 1) + ": " + stage.name()).forEach(lines::add);
+        wrapped("name", words.say("stage", Integer.toString(stage.number() + 1), stage.name()))
+                .forEach(lines::add);
         stage.doing().stream().limit(2).forEach(phrase -> lines.addAll(wrapped("small", phrase)));
         lines.addAll(Cells.rows(stage.rungs()).stream().map(row -> new Line("cells", "", row, 34)).toList());
         stage.rules().forEach(rule -> lines.addAll(wrapped("small", rule)));
@@ -59,7 +63,7 @@ record Panel(int part, String look, List<Line> lines, int top) {
     }
 
     static Panel goal(Sketch sketch, Optional<Trail> trail) {
-        List<Line> lines = new ArrayList<>(List.of(text("name", "Goal")));
+        List<Line> lines = new ArrayList<>(List.of(text("name", sketch.words().say("goal"))));
         lines.addAll(wrapped("small", sketch.goal()));
         lines.addAll(marks(sketch.goalNumber(), trail));
         return new Panel(sketch.goalNumber(), "goal", lines, 0);

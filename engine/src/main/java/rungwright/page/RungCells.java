@@ -6,43 +6,45 @@ import rungwright.program.Facts;
 import rungwright.program.Ladder;
 import rungwright.program.Rung;
 import rungwright.text.RuleWords;
+import rungwright.text.Words;
 
 /** The rungs of a ladder as cells of a picture, easiest first; of a long one, its ends. */
-final class RungCells implements Ladder.Cases<List<String>> {
+record RungCells(RuleWords rules) implements Ladder.Cases<List<String>> {
     private static final int MOST = 7;
     private static final int SHOWN_AT_AN_END = 3;
     private static final String MORE = "…";
 
-    static List<String> of(Ladder ladder) {
-        return ladder.equals(Ladder.SINGLE) ? List.of() : ladder.match(new RungCells());
+    static List<String> of(Ladder ladder, RuleWords rules) {
+        return ladder.equals(Ladder.SINGLE) ? List.of() : ladder.match(new RungCells(rules));
     }
 
     @Override
     public List<String> named(Ladder.Named ladder) {
-        return shortened(ladder.rungs(Facts.NONE).stream().map(Rung::name).toList());
+        return shortened(ladder.rungs(Facts.NONE).stream().map(Rung::name).map(rules::rung).toList());
     }
 
     @Override
     public List<String> amounts(Ladder.Amounts ladder) {
-        return shortened(ladder.rungs(Facts.NONE).stream().map(Rung::name).toList());
+        return shortened(ladder.rungs(Facts.NONE).stream().map(Rung::name).map(rules::rung).toList());
     }
 
     @Override
     public List<String> run(Ladder.Run ladder) {
-        return List.of(RuleWords.rungs(ladder));
+        return List.of(rules.rungs(ladder));
     }
 
     @Override
     public List<String> eachOf(Ladder.EachOf ladder) {
+        Words words = rules.language().words("picture");
         List<String> cells = new ArrayList<>();
         if (ladder.together()) {
-            cells.add("all " + ladder.list().name());
+            cells.add(words.say("cells.all", ladder.list().name()));
             cells.add(MORE);
-            cells.add("two of them");
+            cells.add(words.say("cells.two"));
         }
-        cells.add("most help");
+        cells.add(words.say("cells.most"));
         cells.add(MORE);
-        cells.add("least help");
+        cells.add(words.say("cells.least"));
         ladder.then().ifPresent(cells::add);
         return cells;
     }

@@ -9,14 +9,18 @@ import rungwright.program.Rule;
 import rungwright.program.Stage;
 import rungwright.program.Target;
 import rungwright.spec.RuleKind;
+import rungwright.text.Language;
 import rungwright.text.RuleWords;
+import rungwright.text.Words;
 
 /**
  * What a picture of a program shows: its stages, the ways between them, and what holds everywhere.
  *
  * @param everywhere the rules that hold in every stage, each in one sentence
+ * @param words what a picture says besides
  */
-record Sketch(String title, String goal, List<String> everywhere, List<StageBox> stages, List<Link> links) {
+record Sketch(String title, String goal, List<String> everywhere, List<StageBox> stages, List<Link> links,
+        Words words) {
     /** Where a new trainee comes in. */
     static final int START = -1;
     /** Wherever a trainee is. */
@@ -29,8 +33,8 @@ record Sketch(String title, String goal, List<String> everywhere, List<StageBox>
     }
 
     /** The picture's parts, from a program that need not be proven. */
-    static Sketch of(Outline outline) {
-        return new Making(outline).sketch();
+    static Sketch of(Outline outline, Language language) {
+        return new Making(outline, language).sketch();
     }
 
     /** The number that stands for the goal. */
@@ -46,12 +50,14 @@ record Sketch(String title, String goal, List<String> everywhere, List<StageBox>
     /** Gathers the parts. */
     private static final class Making {
         private final Outline outline;
-        private final RuleWords words;
+        private final RuleWords rules;
+        private final Words words;
         private final List<Link> links = new ArrayList<>();
 
-        Making(Outline outline) {
+        Making(Outline outline, Language language) {
             this.outline = outline;
-            this.words = new RuleWords(outline);
+            this.rules = new RuleWords(outline, language);
+            this.words = language.words("picture");
         }
 
         Sketch sketch() {
@@ -62,36 +68,33 @@ record Sketch(String title, String goal, List<String> everywhere, List<StageBox>
             outline.afterABreak().ifPresent(list -> list.rules()
                     .forEach(rule -> link(Link.Kind.BREAK, ANYWHERE, Optional.empty(), rule)));
             outline.everyStage().rules().forEach(rule -> link(kind(rule), ANYWHERE, Optional.empty(), rule));
-            return new Sketch(outline.name() + ", version " + outline.version(), outline.goal(), everywhere(),
-                    outline.stages().stream().map(this::box).toList(), links);
+            return new Sketch(words.say("title", outline.name(), outline.version()), outline.goal(),
+                    everywhere(),
+                    outline.stages().stream().map(this::box).toList(), links, words);
         }
 
         private List<String> everywhere() {
             Stream<String> stops = outline.stop().rules().stream()
-                    .map(rule -> "Stop, and seek medical help: when " + words.when(rule) + ". Once cleared: "
-                            + words.where(Optional.empty(), rule) + ".");
+                    .map(rule -> words.say("stop", rules.when(rule), rules.where(Optional.empty(), rule)));
             Stream<String> breaks = outline.afterABreak().stream().flatMap(list -> list.rules().stream())
-                    .map(rule -> "After a break: when " + words.when(rule) + ", " + words.where(
-                            Optional.empty(), rule) + ".");
+                    .map(rule -> words.say("break", rules.when(rule), rules.where(Optional.empty(), rule)));
             Stream<String> holds = outline.everyStage().rules().stream().map(rule -> sentence(
                     Optional.empty(), rule));
             return Stream.of(stops, breaks, holds).flatMap(each -> each).toList();
         }
 
         private StageBox box(Stage stage) {
-            return new StageBox(stage.number(), stage.name(), RungCells.of(stage.ladder()),
-                    stage.prescription().map(RuleWords::doing).orElse(List.of()),
+            return new StageBox(stage.number(), stage.name(), RungCells.of(stage.ladder(), rules),
+                    stage.prescription().map(rules::doing).orElse(List.of()),
                     stage.rules().stream().map(rule -> sentence(Optional.of(stage), rule)).toList());
         }
 
         private String sentence(Optional<Stage> stage, Rule rule) {
-            String what = switch (rule.kind()) {
-                case ADVANCE -> "Moves on";
-                case FALL_BACK -> "Goes back";
-                case HOLD, STOP, BREAK, PLACE -> "Stays";
+            return switch (rule.kind()) {
+                case ADVANCE -> words.say("movesOn", rules.when(rule), rules.where(stage, rule));
+                case FALL_BACK -> words.say("goesBack", rules.when(rule), rules.where(stage, rule));
+                case HOLD, STOP, BREAK, PLACE -> words.say("stays", rules.when(rule));
             };
-            String where = rule.kind() == RuleKind.HOLD ? "" : ": " + words.where(stage, rule);
-            return what + " when " + words.when(rule) + where + ".";
         }
 
         private void links(Stage stage) {
@@ -110,7 +113,7 @@ record Sketch(String title, String goal, List<String> everywhere, List<StageBox>
             List<Integer> direct = byRungs ? List.of() : rule.to().match(ends);
             List<Integer> fromTheEnd = rule.atTheEnd().map(to -> to.match(ends)).orElse(List.of());
             Stream.concat(direct.stream(), fromTheEnd.stream()).filter(to -> to != from)
-                    .map(to -> new Link(kind, from, to, words.when(rule)))
+                    .map(to -> new Link(kind, from, to, rules.when(rule)))
                     .filter(link -> !links.contains(link)).forEach(links::add);
         }
     }

@@ -3,10 +3,10 @@ package rungwright.page;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import rungwright.program.Outline;
+import rungwright.text.Language;
 
 /**
  * A program as a picture: its stages from top to bottom, each with its rungs and moves, the ways on straight
@@ -35,9 +35,14 @@ public final class SvgPicture {
         this.trail = trail;
     }
 
-    /** The picture of a program, which need not be proven; with a way through it, if one is given. */
+    /** The picture in English. */
     public static String of(Outline outline, Optional<Trail> trail) {
-        return new SvgPicture(Sketch.of(outline), trail).draw();
+        return of(outline, trail, Language.ENGLISH);
+    }
+
+    /** The picture of a program, which need not be proven; with a way through it, if one is given. */
+    public static String of(Outline outline, Optional<Trail> trail, Language language) {
+        return new SvgPicture(Sketch.of(outline, language), trail).draw();
     }
 
     private String draw() {
@@ -64,7 +69,7 @@ public final class SvgPicture {
             wanted.add(Panel.everywhere(sketch));
         }
         wanted.add(Panel.start(sketch));
-        sketch.stages().forEach(stage -> wanted.add(Panel.stage(stage, trail)));
+        sketch.stages().forEach(stage -> wanted.add(Panel.stage(stage, sketch.words(), trail)));
         wanted.add(Panel.goal(sketch, trail));
         for (Panel panel : wanted) {
             panels.add(panel.at(y));
@@ -155,10 +160,11 @@ public final class SvgPicture {
             return;
         }
         Link.Kind kind = entry ? Link.Kind.PLACE : links.get(0).kind();
-        String words = String.join("; or ", links.stream().map(Link::words).toList());
+        String words = links.stream().map(Link::words)
+                .reduce((all, next) -> sketch.words().say("orElse", all, next)).orElse("");
         int x = boxLeft + Panel.WIDTH / 2;
         path("M" + x + " " + (from.top() + from.height()) + "V" + (to.top() - 8), kind, words);
-        label(x + 10, from.top() + from.height() + GAP / 2 + 3, kind.word());
+        label(x + 10, from.top() + from.height() + GAP / 2 + 3, kind.word(sketch.words()));
     }
 
     private void aside(int number) {
@@ -174,9 +180,8 @@ public final class SvgPicture {
     }
 
     private void path(String way, Link.Kind kind, String words) {
-        String name = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        svg.append("<path class=\"way ").append(name).append("\" d=\"").append(way)
-                .append("\" marker-end=\"url(#arrow)\"><title>").append(kind.word())
+        svg.append("<path class=\"way ").append(kind.look()).append("\" d=\"").append(way)
+                .append("\" marker-end=\"url(#arrow)\"><title>").append(kind.word(sketch.words()))
                 .append(words.isEmpty() ? "" : ": " + Markup.text(words)).append("</title></path>\n");
     }
 

@@ -13,6 +13,9 @@ import rungwright.program.Outline;
 import rungwright.program.Stage;
 import rungwright.step.State;
 import rungwright.step.Status;
+import rungwright.text.Language;
+import rungwright.text.RuleWords;
+import rungwright.text.Words;
 
 /** Ways through a program that can be drawn on its picture. */
 public final class Trails {
@@ -20,41 +23,49 @@ public final class Trails {
     }
 
     /** A trainee's history: a step for each time in a stage, with its sessions and rungs. */
-    public static Trail of(String trainee, Fold fold) {
-        Walk walk = new Walk(fold.program().outline().stages().size());
+    public static Trail of(String trainee, Fold fold, Language language) {
+        Walk walk = new Walk(fold.program().outline(), language);
         fold.happenings().forEach(walk::take);
         walk.leave();
         return new Trail(trainee, walk.steps);
     }
 
     /** The trainee and session that show a finding, where it has one in a stage. */
-    public static Optional<Trail> of(Outline outline, Finding finding) {
+    public static Optional<Trail> of(Outline outline, Finding finding, Language language) {
         Optional<Witness> witness = finding.witness();
         Optional<Integer> stage = witness.flatMap(Witness::stage).flatMap(name -> outline.stages().stream()
                 .filter(each -> each.name().equals(name)).map(Stage::number).findFirst());
         return stage.map(number -> new Trail(finding.code().word(),
-                List.of(new Trail.Step(number, words(finding, witness.orElseThrow())))));
+                List.of(new Trail.Step(number, words(finding, witness.orElseThrow(),
+                        new RuleWords(outline, language))))));
     }
 
-    private static String words(Finding finding, Witness witness) {
+    private static String words(Finding finding, Witness witness, RuleWords rules) {
+        Words words = rules.language().words("picture");
         List<String> said = new ArrayList<>();
-        witness.rung().filter(rung -> !rung.isEmpty()).ifPresent(rung -> said.add("rung " + rung));
+        witness.rung().filter(rung -> !rung.isEmpty()).ifPresent(rung -> said.add(words.say("trail.rung",
+                rules.rung(rung))));
         witness.readings().forEach(reading -> said.add(reading.name() + " "
-                + String.join(", ", reading.values())));
-        return finding.code().word() + " of line " + finding.place().line() + ": " + String.join(", ", said);
+                + rules.asked(reading.name(), String.join(", ", reading.values()))));
+        return words.say("trail.finding", finding.code().word(), Integer.toString(finding.place().line()),
+                String.join(", ", said));
     }
 
     /** Goes through a history and closes a step whenever the stage changes. */
     private static final class Walk {
         private final int goal;
+        private final RuleWords rules;
+        private final Words said;
         private final List<Trail.Step> steps = new ArrayList<>();
         private final Set<String> rungs = new LinkedHashSet<>();
         private Optional<Integer> stage = Optional.empty();
         private int sessions;
         private int first;
 
-        Walk(int goal) {
-            this.goal = goal;
+        Walk(Outline outline, Language language) {
+            this.goal = outline.stages().size();
+            this.rules = new RuleWords(outline, language);
+            this.said = language.words("picture");
         }
 
         void take(Happening each) {
@@ -81,11 +92,14 @@ public final class Trails {
 
         private String words(int at) {
             if (at == goal) {
-                return "after session " + (first - 1);
+                return said.say("trail.after", Integer.toString(first - 1));
             }
-            String which = sessions < first ? "no session yet"
-                    : sessions == first ? "session " + first : "sessions " + first + " to " + sessions;
-            return which + (rungs.isEmpty() ? "" : ", on " + String.join(", ", rungs));
+            String from = Integer.toString(first);
+            String which = sessions < first ? said.say("trail.noSession")
+                    : sessions == first ? said.say("trail.session", from)
+                            : said.say("trail.sessions", from, Integer.toString(sessions));
+            return rungs.isEmpty() ? which : said.say("trail.on", which,
+                    String.join(", ", rungs.stream().map(rules::rung).toList()));
         }
     }
 }

@@ -61,7 +61,7 @@ public final class AskText {
     /** A question, what stands in brackets at its end. */
     public static List<String> question(Question question, int sets) {
         Paper paper = new Paper(Colours.OFF);
-        String values = Shown.text(question.name()) + ", " + ValuesText.of(question.values());
+        String values = Shown.text(question.name()) + ", " + ValuesText.ENGLISH.of(question.values());
         String many = question.length().isPresent() ? ", several by commas" : "";
         String each = question.topic() == Question.Topic.SET && sets > 1
                 ? ", for each of the " + sets + " sets by commas" : "";
@@ -74,7 +74,7 @@ public final class AskText {
     public static List<String> more(Question question, int sets) {
         Paper paper = new Paper(Colours.OFF);
         List<String> parts = new ArrayList<>();
-        parts.add("It takes " + ValuesText.of(question.values()) + ", for example "
+        parts.add("It takes " + ValuesText.ENGLISH.of(question.values()) + ", for example "
                 + example(question, 1));
         if (question.length().isPresent()) {
             parts.add("as many as there are with commas between them, as in " + example(question, 2));

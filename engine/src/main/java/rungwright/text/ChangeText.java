@@ -7,20 +7,29 @@ import rungwright.measure.Ratio;
 import rungwright.step.Change;
 
 /** A reading that would have to be another: {@code 2 more reps in set 1 (12 instead of 10)}. */
-final class ChangeText {
-    private ChangeText() {
-    }
+record ChangeText(Wording wording) {
+    static final ChangeText ENGLISH = new ChangeText(Wording.ENGLISH);
 
-    static String of(Change change) {
+    String of(Change change) {
+        Words words = wording.language().words("decision");
         String name = Shown.text(change.measure());
-        String set = change.set().isPresent() ? " in set " + change.set().getAsInt() : "";
-        String instead = Shown.text(change.to()) + " instead of "
-                + (change.from().isBlank() ? "none" : Shown.text(change.from()));
-        return more(change).map(more -> more + " " + name + set + " (" + instead + ")")
-                .orElse(name + " " + instead + set);
+        String instead = words.say("change.instead", value(change, change.to()),
+                change.from().isBlank() ? words.say("change.nothing") : value(change, change.from()));
+        String set = change.set().isPresent() ? Integer.toString(change.set().getAsInt()) : "";
+        Optional<String> more = more(change).map(wording.language()::amount);
+        if (set.isEmpty()) {
+            return more.map(by -> words.say("change.more", by, name, instead))
+                    .orElseGet(() -> words.say("change.other", name, instead));
+        }
+        return more.map(by -> words.say("change.moreInSet", by, name, instead, set))
+                .orElseGet(() -> words.say("change.otherInSet", name, instead, set));
     }
 
-    /** How much more it is, where it is more of the same unit: {@code 2 more}, {@code 5 s more}. */
+    private String value(Change change, String value) {
+        return Shown.text(wording.asked(change.measure(), value));
+    }
+
+    /** How much more it is, where it is more of the same unit: {@code 2}, {@code 5 s}. */
     private static Optional<String> more(Change change) {
         Optional<Amount> from = Amount.read(change.from());
         Optional<Amount> to = Amount.read(change.to());
@@ -28,7 +37,6 @@ final class ChangeText {
             return Optional.empty();
         }
         Ratio difference = to.get().value().minus(from.get().value());
-        return difference.signum() > 0 ? Optional.of(to.get().unit().show(difference) + " more")
-                : Optional.empty();
+        return difference.signum() > 0 ? Optional.of(to.get().unit().show(difference)) : Optional.empty();
     }
 }

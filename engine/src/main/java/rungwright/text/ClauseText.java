@@ -7,32 +7,35 @@ import rungwright.program.Clause;
 import rungwright.program.DecisionTable;
 
 /** When a rule speaks, in words: {@code reps at least 8 and clean yes, or pain over 3}. */
-final class ClauseText {
-    private ClauseText() {
-    }
+record ClauseText(Wording wording) {
+    static final ClauseText ENGLISH = new ClauseText(Wording.ENGLISH);
 
     /** All of these; {@code any session} where there is none. */
-    static String all(List<Clause> clauses) {
-        return clauses.isEmpty() ? "any session" : Listed.and(clauses.stream().map(ClauseText::of).toList());
+    String all(List<Clause> clauses) {
+        return clauses.isEmpty() ? rules().say("anySession") : wording.and(clauses.stream().map(this::of)
+                .toList());
     }
 
-    private static String of(Clause clause) {
-        return Shown.text(clause.name()) + " " + Shown.whole(clause.words());
+    private Words rules() {
+        return wording.rules();
+    }
+
+    private String of(Clause clause) {
+        return Shown.text(wording.name(clause.name())) + " " + Shown.whole(wording.asked(clause.name(),
+                clause.words()));
     }
 
     /** What a row of a table catches. */
-    static String row(DecisionTable.Row row) {
+    String row(DecisionTable.Row row) {
         boolean otherwise = row.rule().when().otherwise();
         if (otherwise && row.anyOf().isEmpty()) {
-            return "otherwise, which never is: the other rules catch every session";
+            return rules().say("otherwiseNever");
         }
-        List<String> regions = new ArrayList<>(row.anyOf().stream().map(ClauseText::all).toList());
-        if (!row.whole()) {
-            regions.add("and so on");
-        }
-        String words = String.join("; or ", regions).replace("or and so on", "and so on");
-        String repeat = row.rule().repeat().isOnce() ? ""
-                : ", and that in " + RepeatText.of(row.rule().repeat());
-        return (otherwise ? "otherwise, that is " : "") + words + repeat;
+        List<String> regions = new ArrayList<>(row.anyOf().stream().map(this::all).toList());
+        String words = regions.stream().reduce((all, next) -> rules().say("orElse", all, next)).orElse("");
+        String whole = row.whole() ? words : rules().say("andSoOn", words);
+        String often = row.rule().repeat().isOnce() ? whole
+                : rules().say("andThatIn", whole, RepeatText.of(row.rule().repeat(), rules()));
+        return otherwise ? rules().say("otherwiseThatIs", often) : often;
     }
 }

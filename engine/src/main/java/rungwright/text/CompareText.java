@@ -110,7 +110,7 @@ public final class CompareText implements Difference.Cases<Void> {
 
     /** The readings at which two programs decide differently: {@code at reps 10 to 11 and clean yes}. */
     static String at(Difference.Decided difference) {
-        List<String> regions = difference.regions().stream().map(ClauseText::all).distinct().toList();
+        List<String> regions = difference.regions().stream().map(ClauseText.ENGLISH::all).distinct().toList();
         String at = regions.stream().limit(MOST_REGIONS).collect(Collectors.joining("; or "))
                 + (regions.size() > MOST_REGIONS ? "; and at " + (regions.size() - MOST_REGIONS)
                         + " more such regions" : "") + (difference.whole() ? "" : "; and more");

@@ -100,7 +100,8 @@ public final class CrossingText implements Crossing.Cases<Void> {
     private void prescription(Foot before, Foot after) {
         Optional<Prescription> changed = after.ahead().next().prescription();
         if (!before.ahead().next().prescription().equals(changed)) {
-            item("to do now: " + changed.map(what -> String.join("; ", PrescriptionText.phrases(what)))
+            item("to do now: " + changed.map(what -> String.join("; ",
+                    PrescriptionText.ENGLISH.phrases(what)))
                     .orElse("nothing is prescribed"));
         }
     }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import rungwright.finding.Shown;
 import rungwright.program.Outline;
 import rungwright.program.Program;
-import rungwright.program.Standing;
 import rungwright.step.BreakMove;
 import rungwright.step.Decision;
 import rungwright.step.Kind;
@@ -33,19 +32,29 @@ public final class DecisionText {
 
     private final Program program;
     private final Decision decision;
+    private final Wording wording;
+    private final Words words;
     private final List<String> lines = new ArrayList<>();
 
-    private DecisionText(Program program, Decision decision) {
+    private DecisionText(Program program, Decision decision, Language language) {
         this.program = program;
         this.decision = decision;
+        this.wording = Wording.of(program.outline(), language);
+        this.words = language.words("decision");
+    }
+
+    /** The whole decision in English, for the trainee it is about and their coach. */
+    public static List<String> lines(Program program, Decision decision) {
+        return lines(program, decision, Language.ENGLISH);
     }
 
     /** The whole decision, for the trainee it is about and their coach. */
-    public static List<String> lines(Program program, Decision decision) {
-        DecisionText text = new DecisionText(program, decision);
+    public static List<String> lines(Program program, Decision decision, Language language) {
+        DecisionText text = new DecisionText(program, decision, language);
         decision.breakMove().ifPresent(text::afterABreak);
         text.add("", text.what());
-        decision.instead().ifPresent(instead -> text.add("  ", InsteadText.of(instead, decision)));
+        decision.instead().ifPresent(instead -> text.add("  ", new InsteadText(text.wording).of(instead,
+                decision)));
         if (decision.kind() == Kind.RESUME) {
             text.cleared();
         } else {
@@ -53,77 +62,78 @@ public final class DecisionText {
         }
         text.why(decision.rule(), decision.reasons());
         text.otherWays();
-        decision.next().ifPresent(next -> text.lines.addAll(TaskText.lines(next)));
-        text.items("Cautions:", program.outline().cautions());
+        decision.next().ifPresent(next -> text.lines.addAll(new TaskText(text.wording).lines(next)));
+        text.items(text.words.say("cautions"), program.outline().cautions());
         return List.copyOf(text.lines);
     }
 
     /** Where the stop's rule leads, whose words for the day of the stop do not hold any more. */
     private void cleared() {
         Outline outline = program.outline();
-        decision.rule().ifPresent(spoke -> items("Why (" + Shown.text(spoke.label()) + "):",
-                outline.stop().rules().stream().filter(rule -> rule.label().equals(spoke.label()))
-                        .map(rule -> "once cleared: " + new TargetText(outline, Optional.empty(), rule)
-                        .words())
-                        .toList()));
+        decision.rule().ifPresent(spoke -> items(why(spoke), outline.stop().rules().stream()
+                .filter(rule -> rule.label().equals(spoke.label()))
+                .map(rule -> words.say("onceCleared", new TargetText(outline, Optional.empty(), rule, wording)
+                        .words())).toList()));
+    }
+
+    private String why(RuleRef rule) {
+        return words.say("whyBy", Shown.text(wording.label(rule.label())));
     }
 
     private void afterABreak(BreakMove move) {
-        String where = move.to().map(DecisionText::at).orElse("the goal");
-        String away = Count.of(move.daysAway(), "day");
-        add("", "After " + away + " away: from " + at(move.from()) + " to " + where + ".");
+        add("", words.count("afterAway", move.daysAway(), wording.place(move.from()),
+                move.to().map(wording::place).orElseGet(this::goal)));
         why(Optional.of(move.rule()), move.reasons());
     }
 
+    private String goal() {
+        return wording.rules().say("target.goal");
+    }
+
     private String what() {
-        String place = decision.after().map(state -> at(state.at())).orElse("");
+        String place = decision.after().map(state -> wording.place(state.at())).orElse("");
         return switch (decision.kind()) {
-            case PLACED -> "Starts at " + place + ".";
-            case ADVANCE -> "Advance: next time " + place + ".";
+            case PLACED, ADVANCE, FALL_BACK, STOP, RESUME, BREAK -> words.say("what."
+                    + decision.kind().word(), place);
             case HOLD -> hold(place);
-            case FALL_BACK -> "Fall back: next time " + place + ".";
-            case STOP -> "Stop, and seek medical help. No session until a professional has agreed to one.";
-            case RESUME -> "Goes on: next time " + place + ".";
-            case BREAK -> "After a break: " + place + ".";
-            case REACHED -> "The goal is reached: " + Shown.whole(program.outline().goal()) + ".";
-            case MOVED -> decision.instead().isPresent() ? "Moved: next time " + place + "."
-                    : "Moved by the coach, not by the program: next time " + place + ".";
-            case REFUSED -> "Refused, and nothing changed: "
-                    + decision.refusal().orElseThrow().message() + ".";
+            case REACHED -> words.say("what.reached", Shown.whole(program.outline().goal()));
+            case MOVED -> words.say(decision.instead().isPresent() ? "what.moved" : "what.movedByCoach",
+                    place);
+            case REFUSED -> words.say("what.refused", new RefusalText(program.outline(), wording)
+                    .of(decision.refusal().orElseThrow()));
         };
     }
 
     /** Also of what moves nobody, such as changed facts and a session of who is at the goal. */
     private String hold(String place) {
         if (decision.rule().isPresent()) {
-            return "Hold: the same work next time, " + place + counted() + ".";
+            return decision.progress().filter(progress -> !progress.isComplete())
+                    .map(progress -> counted(place, progress)).orElseGet(() -> words.say("what.hold", place));
         }
         boolean atGoal = decision.after().filter(state -> state.status() == Status.REACHED).isPresent();
-        return atGoal ? "The goal was reached before; nothing changes."
-                : "Nothing changes: they stay at " + place + ".";
+        return atGoal ? words.say("goalBefore") : words.say("nothingChanges", place);
     }
 
     /** How far a row or window has got, where it is not complete. */
-    private String counted() {
-        return decision.progress().filter(progress -> !progress.isComplete())
-                .map(DecisionText::counted).orElse("");
-    }
-
-    private static String counted(Progress progress) {
-        return "; this was " + progress.show() + (progress.within() == progress.wanted() ? " in a row"
-                : " among the last " + progress.within() + " sessions here");
+    private String counted(String place, Progress progress) {
+        String met = Integer.toString(progress.met());
+        String wanted = Integer.toString(progress.wanted());
+        return progress.within() == progress.wanted() ? words.say("what.holdInARow", place, met, wanted)
+                : words.say("what.holdWithin", place, met, wanted, Integer.toString(progress.within()));
     }
 
     private void why(Optional<RuleRef> rule, List<Reason> reasons) {
-        String by = rule.map(each -> " (" + Shown.text(each.label()) + ")").orElse("");
-        items("Why" + by + ":", reasons.stream().map(reason -> of(reason, rule)).toList());
+        items(rule.map(this::why).orElseGet(() -> words.say("why")),
+                reasons.stream().map(reason -> of(reason, rule)).toList());
     }
 
     /** What a rule needed and what was logged; for another rule than the one that spoke, its name too. */
-    private static String of(Reason reason, Optional<RuleRef> spoke) {
+    private String of(Reason reason, Optional<RuleRef> spoke) {
         boolean own = spoke.filter(rule -> rule.label().equals(reason.rule())).isPresent();
-        return (own ? "" : "not " + Shown.text(reason.rule()) + ": ") + reason.name() + " " + reason.needed()
-                + ": logged " + reason.logged();
+        String name = reason.name();
+        return words.say(own ? "reason.own" : "reason.other", wording.name(name), wording.asked(name,
+                reason.needed()),
+                wording.asked(name, reason.logged()), Shown.text(wording.label(reason.rule())));
     }
 
     /** What else might have come of it; not after a stop, where it would only teach which number to give. */
@@ -131,17 +141,13 @@ public final class DecisionText {
         if (decision.kind() == Kind.STOP) {
             return;
         }
-        items("It would have gone another way:", decision.nearest().stream().map(DecisionText::of).toList());
+        items(words.say("otherWay"), decision.nearest().stream().map(this::of).toList());
     }
 
-    private static String of(NearMiss miss) {
-        return miss.kind().word() + ", with "
-                + Listed.and(miss.changes().stream().map(ChangeText::of).toList());
-    }
-
-    private static String at(Standing standing) {
-        return Shown.text(standing.stageName())
-                + (standing.rungName().isEmpty() ? "" : ", rung " + Shown.text(standing.rungName()));
+    private String of(NearMiss miss) {
+        ChangeText change = new ChangeText(wording);
+        return words.say("nearMiss", wording.kind(miss.kind()),
+                wording.and(miss.changes().stream().map(change::of).toList()));
     }
 
     private void items(String heading, List<String> items) {

@@ -73,7 +73,7 @@ public final class HistoryText implements Moment.Cases<Void> {
     }
 
     private static String instead(Decision decision) {
-        return decision.instead().map(what -> ": " + InsteadText.of(what, decision)
+        return decision.instead().map(what -> ": " + InsteadText.ENGLISH.of(what, decision)
                 .replaceFirst("\\.$", "")).orElse("");
     }
 

@@ -8,15 +8,14 @@ import rungwright.program.LimitWords;
 import rungwright.program.Rung;
 
 /** The rungs of a stage in words, easiest first. */
-final class LadderText implements Ladder.Cases<String> {
-    private static final LadderText WORDS = new LadderText();
-
-    private LadderText() {
+record LadderText(Wording wording) implements Ladder.Cases<String> {
+    /** Of a stage that has a ladder. */
+    String of(Ladder ladder) {
+        return ladder.match(this);
     }
 
-    /** Of a stage that has a ladder. */
-    static String of(Ladder ladder) {
-        return ladder.match(WORDS);
+    private Words rules() {
+        return wording.rules();
     }
 
     @Override
@@ -29,25 +28,23 @@ final class LadderText implements Ladder.Cases<String> {
         return listed(ladder.rungs(Facts.NONE));
     }
 
-    private static String listed(List<Rung> rungs) {
-        return String.join(", ", rungs.stream().map(rung -> Shown.text(rung.name())).toList());
+    private String listed(List<Rung> rungs) {
+        return String.join(", ", rungs.stream().map(rung -> wording.rung(rung.name())).toList());
     }
 
     @Override
     public String run(Ladder.Run ladder) {
-        return "from " + ladder.unit().show(ladder.start()) + " to "
-                + Shown.text(ladder.end().match(new LimitWords(ladder.unit()))) + ", in steps of "
-                + ladder.unit().show(ladder.step());
+        Language language = wording.language();
+        return rules().say("ladder.run", language.amount(ladder.unit().show(ladder.start())),
+                Shown.text(wording.limit(ladder.end(), new LimitWords(ladder.unit()))),
+                language.amount(ladder.unit().show(ladder.step())));
     }
 
     @Override
     public String eachOf(Ladder.EachOf ladder) {
-        String own = Shown.text(ladder.list().name());
-        String together = ladder.together()
-                ? "all together, then without the smallest, and so on to the two largest; then "
-                : "";
-        return "made from the trainee's own " + own + ": " + together
-                + "each alone, the largest first"
-                + ladder.then().map(name -> "; then " + Shown.text(name)).orElse("");
+        String each = rules().say(ladder.together() ? "ladder.togetherFirst" : "ladder.each");
+        String all = ladder.then().map(name -> rules().say("ladder.then", each, Shown.text(name)))
+                .orElse(each);
+        return rules().say("ladder.own", Shown.text(ladder.list().name()), all);
     }
 }

@@ -9,19 +9,29 @@ final class Listed {
 
     /** Any of them. */
     static String or(List<String> things) {
-        return joined(things, " or ");
+        return or(things, Wording.ENGLISH.rules());
+    }
+
+    /** Any of them, in a language. */
+    static String or(List<String> things, Words rules) {
+        return joined(things, "or", rules);
     }
 
     /** All of them. */
     static String and(List<String> things) {
-        return joined(things, " and ");
+        return and(things, Wording.ENGLISH.rules());
     }
 
-    private static String joined(List<String> things, String last) {
+    /** All of them, in a language. */
+    static String and(List<String> things, Words rules) {
+        return joined(things, "and", rules);
+    }
+
+    private static String joined(List<String> things, String key, Words rules) {
         if (things.size() < 2) {
             return String.join("", things);
         }
         int end = things.size() - 1;
-        return String.join(", ", things.subList(0, end)) + last + things.get(end);
+        return rules.say(key, String.join(", ", things.subList(0, end)), things.get(end));
     }
 }

@@ -95,7 +95,7 @@ public final class NextText {
                 .isPresent()) {
             return;
         }
-        paper.gap().all(TaskText.lines(ahead.next()));
+        paper.gap().all(new TaskText(Wording.ENGLISH).lines(ahead.next()));
     }
 
     /** That the time away changes nothing, where the program looks at it. */

@@ -47,6 +47,6 @@ record OutcomeText(Outline outline, Moment moment) {
         Target.AtStage first = (Target.AtStage) Destinations.FIRST;
         Stage stage = outline.stages().get(first.stage());
         return "stage " + Shown.text(stage.name())
-                + new RungChoice.Bottom().match(new RungText(stage.ladder()));
+                + new RungChoice.Bottom().match(new RungText(stage.ladder(), Wording.ENGLISH));
     }
 }

@@ -130,7 +130,7 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
     private String wrong(String text, String where) {
         String what = text.isEmpty() ? "an empty place" : Shown.quoted(text);
         return what + where + " is no value of " + Shown.quoted(name) + ", which takes "
-                + ValuesText.of(values);
+                + ValuesText.ENGLISH.of(values);
     }
 
     private Optional<String> number(int given) {

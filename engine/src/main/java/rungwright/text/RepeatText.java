@@ -7,9 +7,14 @@ final class RepeatText {
     private RepeatText() {
     }
 
-    /** Of one that must be met more than once. */
+    /** Of one that must be met more than once, in English. */
     static String of(Repeat repeat) {
-        return repeat.row() ? repeat.met() + " sessions in a row"
-                : repeat.met() + " of the last " + repeat.of() + " sessions here";
+        return of(repeat, Wording.ENGLISH.rules());
+    }
+
+    /** Of one that must be met more than once. */
+    static String of(Repeat repeat, Words rules) {
+        return repeat.row() ? rules.say("repeat.row", Integer.toString(repeat.met()))
+                : rules.say("repeat.window", Integer.toString(repeat.met()), Integer.toString(repeat.of()));
     }
 }

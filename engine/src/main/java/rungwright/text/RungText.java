@@ -7,34 +7,39 @@ import rungwright.program.LimitWords;
 import rungwright.program.RungChoice;
 
 /** Which rung of a stage a target means: {@code , the highest rung up to 60 kg}. */
-record RungText(Ladder ladder) implements RungChoice.Cases<String> {
+record RungText(Ladder ladder, Wording wording) implements RungChoice.Cases<String> {
+    private Words rules() {
+        return wording.rules();
+    }
+
     @Override
     public String bottom() {
-        return ladder.equals(Ladder.SINGLE) ? "" : ", its bottom rung";
+        return ladder.equals(Ladder.SINGLE) ? "" : rules().say("rung.bottom");
     }
 
     @Override
     public String top() {
-        return ladder.equals(Ladder.SINGLE) ? "" : ", its top rung";
+        return ladder.equals(Ladder.SINGLE) ? "" : rules().say("rung.top");
     }
 
     @Override
     public String named(String name) {
-        return ", rung " + Shown.text(name);
+        return rules().say("rung.named", wording.rung(name));
     }
 
     @Override
     public String firstSingle() {
-        return ", the first single rung (the last rung for who owns none)";
+        return rules().say("rung.single");
     }
 
     @Override
     public String upTo(Limit limit) {
-        return ", the highest rung up to " + Shown.text(limit.match(new LimitWords(ladder.unit())));
+        return rules().say("rung.upTo",
+                Shown.text(wording.limit(limit, new LimitWords(ladder.unit()))));
     }
 
     @Override
     public String whereTheyLeftIt() {
-        return ladder.equals(Ladder.SINGLE) ? "" : ", the rung last held there (its bottom rung if none)";
+        return ladder.equals(Ladder.SINGLE) ? "" : rules().say("rung.left");
     }
 }

@@ -106,7 +106,7 @@ public final class SheetWords {
 
     private static String task(Prescription what) {
         List<String> work = new ArrayList<>();
-        PrescriptionText.work(what).ifPresent(work::add);
+        PrescriptionText.ENGLISH.work(what).ifPresent(work::add);
         what.load().ifPresent(load -> work.add("load " + Shown.whole(load)));
         String all = String.join(", ", work);
         return what.exercise().map(exercise -> Shown.whole(exercise) + (all.isEmpty() ? "" : ": " + all))
@@ -121,7 +121,7 @@ public final class SheetWords {
 
     /** All that is to be done, phrase by phrase; none where nothing is prescribed. */
     public static List<String> phrases(Today today) {
-        return today.prescription().map(PrescriptionText::phrases).orElse(List.of());
+        return today.prescription().map(PrescriptionText.ENGLISH::phrases).orElse(List.of());
     }
 
     /** What the group and the place do not say: stops, breaks, the coach's own moves, and what is amiss. */

@@ -25,18 +25,27 @@ public final class ShowText {
     private final Program program;
     private final Outline outline;
     private final Colours colours;
+    private final Wording wording;
+    private final Words words;
     private final List<String> lines = new ArrayList<>();
 
-    private ShowText(Spec spec, Program program, Colours colours) {
+    private ShowText(Spec spec, Program program, Language language, Colours colours) {
         this.spec = spec;
         this.program = program;
         this.outline = program.outline();
         this.colours = colours;
+        this.wording = Wording.of(outline, language);
+        this.words = language.words("show");
+    }
+
+    /** The whole program in English. */
+    public static List<String> lines(Spec spec, Program program, Colours colours) {
+        return lines(spec, program, Language.ENGLISH, colours);
     }
 
     /** The whole program; {@code spec} is what it was read from, for formulas as the coach wrote them. */
-    public static List<String> lines(Spec spec, Program program, Colours colours) {
-        ShowText show = new ShowText(spec, program, colours);
+    public static List<String> lines(Spec spec, Program program, Language language, Colours colours) {
+        ShowText show = new ShowText(spec, program, language, colours);
         show.head();
         show.asked();
         show.sections();
@@ -45,12 +54,12 @@ public final class ShowText {
     }
 
     private void head() {
-        lines.add(colours.strong(
-                Shown.whole(outline.name()) + ", version " + Shown.whole(outline.version())));
-        add("Goal: ", outline.goal());
-        outline.audience().ifPresent(audience -> add("For: ", audience));
-        listed("Cautions", outline.cautions());
-        listed("Sources", outline.sources());
+        lines.add(colours.strong(words.say("program", Shown.whole(outline.name()), Shown.whole(
+                outline.version()))));
+        add(words.say("goal") + " ", outline.goal());
+        outline.audience().ifPresent(audience -> add(words.say("for") + " ", audience));
+        listed(words.say("cautions"), outline.cautions());
+        listed(words.say("sources"), outline.sources());
     }
 
     private void listed(String heading, List<String> items) {
@@ -61,15 +70,16 @@ public final class ShowText {
     }
 
     private void asked() {
+        AskedText asked = new AskedText(wording, words);
         if (!outline.facts().isEmpty()) {
-            heading("What is known about a trainee");
-            outline.facts().forEach(fact -> add("- ", AskedText.of(fact)));
+            heading(words.say("known"));
+            outline.facts().forEach(fact -> add("- ", asked.of(fact)));
         }
-        heading("What is logged");
-        outline.measures().forEach(measure -> add("- ", AskedText.of(measure)));
-        outline.workedOut().forEach(measure -> add("- ", AskedText.of(measure, spec)));
+        heading(words.say("logged"));
+        outline.measures().forEach(measure -> add("- ", asked.of(measure)));
+        outline.workedOut().forEach(measure -> add("- ", asked.of(measure, spec)));
         Stream.of(BuiltIn.values()).filter(this::isAsked)
-                .forEach(counted -> add("- ", AskedText.of(counted)));
+                .forEach(counted -> add("- ", asked.of(counted)));
     }
 
     private boolean isAsked(BuiltIn counted) {
@@ -77,48 +87,47 @@ public final class ShowText {
     }
 
     private void sections() {
-        section("When to stop", "A stop rule comes before every other rule. Once a professional has cleared"
-                + " the trainee, they go on where the last column says.", outline.stop(),
+        section("stop", outline.stop(),
                 DecisionTable.ofStop(program));
-        DecisionTable.ofBreak(program).ifPresent(table -> section("After a break",
-                "Looked at before the session that follows it, which is then judged in the place that gives.",
-                outline.afterABreak().orElseThrow(), table));
-        section("In every stage", "These rules come before a stage's own.", outline.everyStage(),
+        DecisionTable.ofBreak(program).ifPresent(table -> section("break", outline.afterABreak()
+                .orElseThrow(), table));
+        section("everyStage", outline.everyStage(),
                 DecisionTable.ofEveryStage(program));
         DecisionTable.ofPlacement(program).ifPresent(table -> {
-            heading("Where a new trainee starts");
-            outline.assessments().forEach(assessment -> add("- ", AskedText.of(assessment)));
-            lines.addAll(new TableText(outline, Optional.empty()).lines(table));
+            heading(words.say("place"));
+            outline.assessments().forEach(assessment -> add("- ", new AskedText(wording, words)
+                    .of(assessment)));
+            lines.addAll(new TableText(outline, Optional.empty(), wording).lines(table));
         });
     }
 
-    private void section(String heading, String what, RuleList rules, DecisionTable table) {
+    private void section(String key, RuleList rules, DecisionTable table) {
         if (rules.rules().isEmpty()) {
             return;
         }
-        heading(heading);
-        add("", what);
+        heading(words.say("section." + key));
+        add("", words.say("about." + key));
         where(table);
-        lines.addAll(new TableText(outline, Optional.empty()).lines(table));
+        lines.addAll(new TableText(outline, Optional.empty(), wording).lines(table));
     }
 
     private void where(DecisionTable table) {
         if (!table.where().isEmpty()) {
-            add("", "Left by the rules above: " + ClauseText.all(table.where()) + ".");
+            add("", words.say("left", new ClauseText(wording).all(table.where())));
         }
     }
 
     private void stage(Stage stage) {
-        heading("Stage " + (stage.number() + 1) + " of " + outline.stages().size() + ": "
-                + Shown.text(stage.name()));
-        stage.prescription().map(PrescriptionText::phrases)
+        heading(words.say("stageOf", Integer.toString(stage.number() + 1),
+                Integer.toString(outline.stages().size()), Shown.text(stage.name())));
+        stage.prescription().map(new PrescriptionText(wording)::phrases)
                 .ifPresent(phrases -> phrases.forEach(phrase -> add("- ", phrase)));
         if (!stage.ladder().equals(Ladder.SINGLE)) {
-            add("Rungs, easiest first: ", LadderText.of(stage.ladder()));
+            add(words.say("rungsFirst") + " ", new LadderText(wording).of(stage.ladder()));
         }
         DecisionTable table = DecisionTable.ofStage(program, stage.number());
         where(table);
-        lines.addAll(new TableText(outline, Optional.of(stage)).lines(table));
+        lines.addAll(new TableText(outline, Optional.of(stage), wording).lines(table));
     }
 
     private void heading(String text) {

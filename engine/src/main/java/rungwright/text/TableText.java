@@ -21,21 +21,27 @@ final class TableText {
 
     private final Outline outline;
     private final Optional<Stage> stage;
+    private final Wording wording;
+    private final Words words;
 
     /** For the rules of a stage, or of a section where there is none. */
-    TableText(Outline outline, Optional<Stage> stage) {
+    TableText(Outline outline, Optional<Stage> stage, Wording wording) {
         this.outline = outline;
         this.stage = stage;
+        this.wording = wording;
+        this.words = wording.language().words("show");
     }
 
     List<String> lines(DecisionTable table) {
-        List<String> lines = new ArrayList<>(row("when", "what happens", "where it leads"));
+        List<String> lines = new ArrayList<>(row(words.say("when"), words.say("happens"),
+                words.say("leads")));
         for (DecisionTable.Row row : table.rows()) {
             lines.add(rule());
             Rule rule = row.rule();
-            lines.addAll(row(ClauseText.row(row), what(rule), new TargetText(outline, stage, rule).words()));
+            lines.addAll(row(new ClauseText(wording).row(row), what(rule),
+                    new TargetText(outline, stage, rule, wording).words()));
             rule.say().ifPresent(say -> lines.addAll(
-                    Wrap.after(INDENT + "says: ", Shown.whole(say), WIDEST)));
+                    Wrap.after(INDENT + words.say("says") + " ", Shown.whole(say), WIDEST)));
         }
         lines.add(rule());
         return lines;
@@ -46,10 +52,8 @@ final class TableText {
         boolean named = !rule.label().matches("(.*: )?" + rule.kind().word() + "( \\d+)?");
         String name = named ? ": " + Shown.text(rule.label()) : "";
         return switch (rule.kind()) {
-            case ADVANCE, FALL_BACK, HOLD -> rule.kind().word() + name;
-            case STOP -> "stop, seek medical help" + name;
-            case BREAK -> "goes on" + name;
-            case PLACE -> "starts" + name;
+            case ADVANCE, FALL_BACK, HOLD -> wording.rules().say("kind." + rule.kind().word()) + name;
+            case STOP, BREAK, PLACE -> words.say("what." + rule.kind().word()) + name;
         };
     }
 

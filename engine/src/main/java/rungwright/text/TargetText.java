@@ -17,8 +17,14 @@ import rungwright.spec.RuleKind;
  * @param stage the stage the rule stands in; empty for rules of the sections
  * @param rule the rule
  */
-record TargetText(Outline outline, Optional<Stage> stage, Rule rule) implements Target.Cases<String> {
+record TargetText(Outline outline, Optional<Stage> stage, Rule rule, Wording wording)
+        implements Target.Cases<String> {
     private static final RungChoice BOTTOM = new RungChoice.Bottom();
+
+    /** In English. */
+    TargetText(Outline outline, Optional<Stage> stage, Rule rule) {
+        this(outline, stage, rule, Wording.ENGLISH);
+    }
 
     /** The words for where it leads, from the end rung too. */
     String words() {
@@ -27,16 +33,21 @@ record TargetText(Outline outline, Optional<Stage> stage, Rule rule) implements 
 
     @Override
     public String byRungs(Target.ByRungs target) {
-        String move = Count.of(target.rungs(), "rung") + (target.up() ? " up" : " down");
-        String most = target.rungs() > 1 ? ", at most to the " + (target.up() ? "top" : "bottom") : "";
+        String move = rules().count(target.up() ? "target.up" : "target.down", target.rungs());
+        String most = target.rungs() == 1 ? move
+                : rules().say(target.up() ? "target.atMostTop" : "target.atMostBottom", move);
         boolean single = stage.filter(one -> one.ladder().equals(Ladder.SINGLE)).isPresent();
         Optional<String> end = fromTheEnd(target);
         if (single && end.isPresent()) {
             return end.get();
         }
-        String otherwise = staysAtTheBottom(target) ? "; from the bottom rung: the same place" : "";
-        return move + most + end.map(to -> "; from the " + (target.up() ? "top" : "bottom") + " rung: " + to)
-                .orElse(otherwise);
+        Optional<String> stays = staysAtTheBottom(target) ? Optional.of(samePlace()) : Optional.empty();
+        return end.or(() -> stays).map(to -> rules().say(target.up() ? "target.fromTop" : "target.fromBottom",
+                most, to)).orElse(most);
+    }
+
+    private Words rules() {
+        return wording.rules();
     }
 
     private Optional<String> fromTheEnd(Target.ByRungs target) {
@@ -53,7 +64,7 @@ record TargetText(Outline outline, Optional<Stage> stage, Rule rule) implements 
 
     private String onward() {
         if (stage.isEmpty()) {
-            return "the next stage, or the goal";
+            return rules().say("target.onward");
         }
         int next = stage.get().number() + 1;
         return next < outline.stages().size() ? atStage(new Target.AtStage(next, BOTTOM)) : goal();
@@ -61,23 +72,24 @@ record TargetText(Outline outline, Optional<Stage> stage, Rule rule) implements 
 
     @Override
     public String samePlace() {
-        return "the same place";
+        return rules().say("target.samePlace");
     }
 
     @Override
     public String start() {
-        return outline.placement().isPresent() ? "the start, as the latest assessment says"
-                : "the start: " + atStage(new Target.AtStage(0, BOTTOM));
+        return outline.placement().isPresent() ? rules().say("target.startAssessed")
+                : rules().say("target.startFirst", atStage(new Target.AtStage(0, BOTTOM)));
     }
 
     @Override
     public String goal() {
-        return "the goal";
+        return rules().say("target.goal");
     }
 
     @Override
     public String atStage(Target.AtStage target) {
         Stage to = outline.stages().get(target.stage());
-        return "stage " + Shown.text(to.name()) + target.rung().match(new RungText(to.ladder()));
+        return rules().say("target.stage", Shown.text(to.name()),
+                target.rung().match(new RungText(to.ladder(), wording)));
     }
 }

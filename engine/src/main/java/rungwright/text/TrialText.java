@@ -86,7 +86,7 @@ public final class TrialText {
     }
 
     private static String near(NearMiss miss) {
-        return miss.kind().word() + " with " + Listed.and(miss.changes().stream().map(ChangeText::of)
+        return miss.kind().word() + " with " + Listed.and(miss.changes().stream().map(ChangeText.ENGLISH::of)
                 .toList());
     }
 }
