@@ -4,8 +4,9 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.Set;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,6 +55,14 @@ public final class Main implements Callable<Integer> {
     /** Lines of help are as long as a plain terminal is wide. */
     private static final int HELP_WIDTH = 96;
 
+    /** In the order of the help. */
+    private static final List<String> COMMANDS = List.of("check", "verify", "format", "new", "schema",
+            "completion", "manual", "show", "draw", "handout", "step", "replay", "test", "log", "next", "sheet",
+            "report", "compare", "migrate", "history");
+
+    /** The commands that tell of all the others. */
+    private static final List<String> ABOUT_ALL = List.of("completion", "manual");
+
     @Spec
     private CommandSpec command;
 
@@ -90,7 +99,7 @@ public final class Main implements Callable<Integer> {
         Main main = new Main();
         Faults faults = new Faults(console, () -> main.trace);
         try {
-            int exit = commandLine(main, console, faults).execute(arguments);
+            int exit = commandLine(main, console, faults, arguments).execute(arguments);
             console.out().flush();
             return exit;
         } catch (StackOverflowError | OutOfMemoryError e) {
@@ -98,28 +107,17 @@ public final class Main implements Callable<Integer> {
         }
     }
 
-    private static CommandLine commandLine(Main main, Console console, Faults faults) {
-        return new CommandLine(main)
-                .addSubcommand(new CheckCommand(console))
-                .addSubcommand(new VerifyCommand(console))
-                .addSubcommand(new FormatCommand(console))
-                .addSubcommand(new NewCommand(console))
-                .addSubcommand(new SchemaCommand(console))
-                .addSubcommand(new CompletionCommand(console))
-                .addSubcommand(new ManualCommand())
-                .addSubcommand(new ShowCommand(console))
-                .addSubcommand(new DrawCommand(console))
-                .addSubcommand(new HandoutCommand(console))
-                .addSubcommand(new StepCommand(console))
-                .addSubcommand(new ReplayCommand(console))
-                .addSubcommand(new TestCommand(console))
-                .addSubcommand(new LogCommand(console))
-                .addSubcommand(new NextCommand(console))
-                .addSubcommand(new SheetCommand(console))
-                .addSubcommand(new ReportCommand(console))
-                .addSubcommand(new CompareCommand(console))
-                .addSubcommand(new MigrateCommand(console))
-                .addSubcommand(new HistoryCommand(console))
+    /**
+     * The command line with the command that the arguments name, or with all where they name none: half of a
+     * short run would go into describing commands that nobody asked for.
+     */
+    private static CommandLine commandLine(Main main, Console console, Faults faults, String... arguments) {
+        CommandLine line = new CommandLine(main);
+        Stream.of(arguments).filter(argument -> !argument.startsWith("-")).findFirst()
+                .filter(COMMANDS::contains).filter(name -> !ABOUT_ALL.contains(name))
+                .map(List::of).orElse(COMMANDS)
+                .forEach(name -> line.addSubcommand(name, command(name, console)));
+        return line
                 .setOut(writer(console.out()))
                 .setErr(writer(console.err()))
                 .setExpandAtFiles(false)
@@ -129,10 +127,35 @@ public final class Main implements Callable<Integer> {
                 .setExecutionExceptionHandler(faults);
     }
 
+    private static Object command(String name, Console console) {
+        return switch (name) {
+            case "check" -> new CheckCommand(console);
+            case "verify" -> new VerifyCommand(console);
+            case "format" -> new FormatCommand(console);
+            case "new" -> new NewCommand(console);
+            case "schema" -> new SchemaCommand(console);
+            case "completion" -> new CompletionCommand(console);
+            case "manual" -> new ManualCommand();
+            case "show" -> new ShowCommand(console);
+            case "draw" -> new DrawCommand(console);
+            case "handout" -> new HandoutCommand(console);
+            case "step" -> new StepCommand(console);
+            case "replay" -> new ReplayCommand(console);
+            case "test" -> new TestCommand(console);
+            case "log" -> new LogCommand(console);
+            case "next" -> new NextCommand(console);
+            case "sheet" -> new SheetCommand(console);
+            case "report" -> new ReportCommand(console);
+            case "compare" -> new CompareCommand(console);
+            case "migrate" -> new MigrateCommand(console);
+            case "history" -> new HistoryCommand(console);
+            default -> throw new IllegalArgumentException("no command " + name);
+        };
+    }
+
     /** The commands there are, for who asks each for its help. */
-    static Set<String> commandNames() {
-        Console none = Console.of(InputStream.nullInputStream(), System.out, System.err);
-        return commandLine(new Main(), none, new Faults(none, () -> false)).getSubcommands().keySet();
+    static List<String> commandNames() {
+        return COMMANDS;
     }
 
     private static PrintWriter writer(PrintStream stream) {
