@@ -57,8 +57,8 @@ public final class Main implements Callable<Integer> {
 
     /** In the order of the help. */
     private static final List<String> COMMANDS = List.of("check", "verify", "format", "new", "schema",
-            "completion", "manual", "show", "draw", "handout", "step", "replay", "test", "log", "next", "sheet",
-            "report", "compare", "migrate", "history");
+            "completion", "manual", "show", "draw", "handout", "step", "replay", "test", "log", "next",
+            "sheet", "report", "compare", "migrate", "history");
 
     /** The commands that tell of all the others. */
     private static final List<String> ABOUT_ALL = List.of("completion", "manual");
