@@ -44,20 +44,36 @@
     return made;
   };
   const list = (items) => node("ul", {}, items.map((item) => node("li", {}, item)));
-  const fill = (text, ...values) => values.reduce((left, value, index) => left.split("{" + index + "}").join(value), text);
-  const place = (at) => at["stage name"] + (at["rung name"] ? ", " + fill(words.rung, at["rung name"]) : "");
+  const fill = (text, ...values) => text.replace(/\{([0-9])\}/g, (gap, index) => values[index]);
+  const place = (at) => at["stage name"] + (at["rung name"] ? ", " + fill(words.rung, local(at["rung name"])) : "");
   const today = () => {
     const now = new Date();
     const two = (n) => String(n).padStart(2, "0");
     return now.getFullYear() + "-" + two(now.getMonth() + 1) + "-" + two(now.getDate());
   };
-  /** A number as its reader writes it, and as the program reads it. */
-  const local = (text) => (words.decimal === "," ? text.replace(/^(about )?(-?[0-9]+)\.([0-9])/, "$1$2,$3") : text);
+  /** An amount as its reader writes it, and as the program reads it; what is no amount stays as it is. */
+  const local = (text) => {
+    const about = text.startsWith("about ");
+    const number = about ? text.slice(6) : text;
+    if (!Stepper.isAmount(number)) { return text; }
+    const shown = words.decimal === "," ? number.replace(".", ",") : number;
+    return about ? fill(words.about, shown) : shown;
+  };
   const plain = (text) => (words.decimal === "," ? text.replace(/^(\s*-?[0-9]+),([0-9])/, "$1.$2") : text);
   const shownDate = (date) => new Date(date + "T00:00:00Z").toLocaleDateString(document.documentElement.lang === "en" ? "en-GB" : document.documentElement.lang,
     { timeZone: "UTC", day: "numeric", month: "short", year: "numeric" });
-  const range = (values) => (values.words ? values.words.join(", ")
-    : fill(words.range, local(Stepper.showValue(values, 0)), local(Stepper.showValue(values, values.count - 1))));
+  /** Yes and no are our words; all other values are the coach's. */
+  const isAnswer = (values) => values.words && values.words.length === 2 && values.words[0] === "no" && values.words[1] === "yes";
+  const said = (values, text) => (isAnswer(values) ? (text === "yes" ? words.yes : text === "no" ? words.no : text) : values.words ? text : local(text));
+  const showValue = (values, position) => said(values, Stepper.showValue(values, position));
+  const range = (values) => (values.words ? values.words.map((word) => said(values, word)).join(", ")
+    : fill(words.range, showValue(values, 0), showValue(values, values.count - 1)));
+  /** What a quantity was in a session. */
+  const shown = (seen, quantity) => {
+    const text = Stepper.shown(program, seen, quantity);
+    const of = quantity.m === undefined ? quantity.f === undefined ? null : program.facts[quantity.f] : program.measures[quantity.m];
+    return of ? said(of.values, text) : local(text);
+  };
 
   const live = node("div", { id: "said", role: "status", "aria-live": "polite", tabindex: "-1" });
   const say = (text) => { live.textContent = text; };
@@ -70,7 +86,7 @@
     const help = node("span", { id: id + "h", class: "hint" }, hint);
     const field = values.words
       ? node("select", { id, "aria-describedby": id + "h" }, node("option", { value: "" }, words.choose),
-        values.words.map((word) => node("option", { value: word }, word)))
+        values.words.map((word) => node("option", { value: word }, said(values, word))))
       : node("input", { id, type: "text", inputmode: values.least === undefined ? "text" : "decimal", autocomplete: "off", "aria-describedby": id + "h" });
     return { row: node("p", { class: "question" }, node("label", { for: id }, label), field, help), read: () => (values.least === undefined ? field.value : plain(field.value)), field };
   };
@@ -150,14 +166,16 @@
         if (!isDate(enrol.date)) { return words.noDate; }
         const first = Stepper.step(program, null, enrol);
         if (first.kind === "refused") { return refusal(first); }
-        const to = stage.read() + (rung.read().trim() ? " / " + rung.read().trim() : "");
+        const index = program.stages.findIndex((each) => each.name === stage.read());
+        if (index < 0) { return words.chooseStage; }
+        const own = Stepper.rungs(program, first.after, index).map((each) => each.name).filter((name) => name !== "");
+        const typed = rung.read().trim();
+        const meant = own.includes(typed) ? typed : plain(typed);
+        const to = stage.read() + (meant ? " / " + meant : "");
         const move = { form: 1, event: "move", date: date.read(), to, why: words.ownChoice };
         const second = Stepper.step(program, first.after, move);
         if (second.kind === "refused") {
-          const index = program.stages.findIndex((each) => each.name === stage.read());
-          if (index < 0) { return words.chooseStage; }
-          const own = Stepper.rungs(program, first.after, index).map((each) => each.name).filter((name) => name !== "");
-          return own.length ? fill(words.noRung, own.join(", ")) : words.noRungs;
+          return own.length ? fill(words.noRung, own.map(local).join(words.decimal === "," ? "; " : ", ")) : words.noRungs;
         }
         events = [enrol];
         return record(move);
@@ -198,7 +216,7 @@
       fields.replaceChildren(...rows);
     };
     const ask = (measure) => question(measure.ask || measure.name, measure.values, range(measure.values)
-      + (measure.otherwise === null ? "" : "; " + fill(words.ifLeftOut, local(Stepper.showValue(measure.values, measure.otherwise)))));
+      + (measure.otherwise === null ? "" : "; " + fill(words.ifLeftOut, showValue(measure.values, measure.otherwise))));
     date.field.addEventListener("input", draw);
     sets.field.addEventListener("input", draw);
     draw();
@@ -245,7 +263,7 @@
     if (!decision.rule || !decision.seen) { return []; }
     const layers = [program.stop, program.every, ...program.stages.map((stage) => stage.rules)];
     const layer = layers.find((each) => each.rules.includes(decision.rule));
-    const logged = layer.axes.map((axis) => fill(words.logged, axis.name, local(Stepper.shown(program, decision.seen, axis.of))));
+    const logged = layer.axes.map((axis) => fill(words.logged, axis.name, shown(decision.seen, axis.of)));
     const rule = get(data.says, decision.rule.label);
     return [node("h4", {}, words.why), node("p", {}, fill(words.because, rule || decision.rule.label)), list([...new Set(logged)])];
   };
@@ -259,7 +277,7 @@
     const ways = layer.boxes.filter((box) => layer.rules[box.rule].kind === "advance").map((box) => list(box.asks.map(([axis, asked]) => {
       const [from2, to] = box.sides[axis];
       const met = from2 <= point[axis] && point[axis] < to;
-      return fill(met ? words.met : words.unmet, layer.axes[axis].name, asked, local(Stepper.shown(program, decision.seen, layer.axes[axis].of)));
+      return fill(met ? words.met : words.unmet, layer.axes[axis].name, asked, shown(decision.seen, layer.axes[axis].of));
     })));
     return ways.length ? [node("h4", {}, words.movesOn), ways.flatMap((way, index) => (index ? [node("p", {}, words.or), way] : [way]))] : [];
   };
@@ -274,7 +292,7 @@
     const parts = [node("h3", { id: "headline", tabindex: "-1" }, headline(decision))];
     if (decision.break) {
       const to = decision.break.to === "goal" ? words.goal : place(decision.break.to);
-      parts.push(node("p", {}, fill(words.afterBreak, decision.break.away, place(decision.break.from), to)));
+      parts.push(node("p", {}, fill(decision.break.away === 1 ? words.afterBreakDay : words.afterBreak, decision.break.away, place(decision.break.from), to)));
     }
     if (decision.rule && decision.rule.say) { parts.push(node("p", { class: "say" }, decision.rule.say)); }
     parts.push(...why(decision), ...movesOn(decision));

@@ -721,6 +721,6 @@ const Stepper = (() => {
   };
 
   return { step, ahead, look, rungs: (program, state, stage) => rungs(program, readTrainee(program, state), stage),
-    readValue, showValue, shown, positions, figure, get, put };
+    readValue, showValue, isAmount: (text) => readAmount(text) !== null, shown, positions, figure, get, put };
 })();
 if (typeof module !== "undefined") { module.exports = Stepper; }
