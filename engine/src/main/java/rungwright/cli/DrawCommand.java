@@ -154,7 +154,7 @@ final class DrawCommand implements Callable<Integer> {
             throw new CannotReadException(UsageText.noPath(name));
         }
         OneTrainee one = OneTrainee.of(new Naming(file, name), program);
-        one.warn(console.err()::println, shade.colours(console));
+        one.warn(console.err()::println, spoken.language(), shade.colours(console));
         return Trails.of(one.naming().trainee(), one.fold(), spoken.language());
     }
 

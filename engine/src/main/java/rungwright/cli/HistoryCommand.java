@@ -47,6 +47,9 @@ final class HistoryCommand implements Callable<Integer> {
     private Form form = Form.TEXT;
 
     @Mixin
+    private final Spoken spoken = new Spoken();
+
+    @Mixin
     private final ProofSize size = new ProofSize();
 
     @Mixin
@@ -68,8 +71,9 @@ final class HistoryCommand implements Callable<Integer> {
         if (form == Form.JSON) {
             HistoryJson.write(console.out(), trainee.naming().trainee(), history, trainee.notices());
         } else {
-            trainee.warn(console.out()::println, colours);
-            HistoryText.lines(history, trainee.naming(), colours).forEach(console.out()::println);
+            trainee.warn(console.out()::println, spoken.language(), colours);
+            HistoryText.lines(history, trainee.naming(), spoken.language(), colours)
+                    .forEach(console.out()::println);
         }
         return trainee.isDamaged() ? Exit.TROUBLE : Exit.FINE;
     }

@@ -51,6 +51,9 @@ final class NextCommand implements Callable<Integer> {
     private Form form = Form.TEXT;
 
     @Mixin
+    private final Spoken spoken = new Spoken();
+
+    @Mixin
     private final ProofSize size = new ProofSize();
 
     @Mixin
@@ -73,9 +76,9 @@ final class NextCommand implements Callable<Integer> {
             NextJson.write(console.out(), trainee.naming().trainee(), date, trainee.fold(),
                     trainee.notices());
         } else {
-            trainee.warn(console.out()::println, colours);
+            trainee.warn(console.out()::println, spoken.language(), colours);
             if (!trainee.isDamaged()) {
-                NextText.lines(trainee.fold(), date, trainee.naming(), colours)
+                NextText.lines(trainee.fold(), date, trainee.naming(), spoken.language(), colours)
                         .forEach(console.out()::println);
             }
         }

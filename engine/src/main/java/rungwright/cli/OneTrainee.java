@@ -15,6 +15,7 @@ import rungwright.json.JournalJson;
 import rungwright.program.Program;
 import rungwright.text.CheckText;
 import rungwright.text.Colours;
+import rungwright.text.Language;
 import rungwright.text.Naming;
 import rungwright.text.NoticeText;
 import rungwright.text.UsageText;
@@ -92,7 +93,12 @@ record OneTrainee(Naming naming, Program program, Journal journal, Contents cont
 
     /** Says what must be known first. */
     void warn(Consumer<String> lines, Colours colours) {
-        NoticeText.lines(notices(), fold, naming, colours).forEach(lines);
+        warn(lines, Language.ENGLISH, colours);
+    }
+
+    /** Says what must be known first, in a language. */
+    void warn(Consumer<String> lines, Language language, Colours colours) {
+        NoticeText.lines(notices(), fold, naming, language, colours).forEach(lines);
     }
 
     boolean isDamaged() {

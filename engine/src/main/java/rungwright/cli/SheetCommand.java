@@ -77,6 +77,9 @@ final class SheetCommand implements Callable<Integer> {
     private final OutFile file = new OutFile();
 
     @Mixin
+    private final Spoken spoken = new Spoken();
+
+    @Mixin
     private final ProofSize size = new ProofSize();
 
     @Mixin
@@ -120,11 +123,12 @@ final class SheetCommand implements Callable<Integer> {
     private void write(Sheet sheet, OutputStream out) throws IOException {
         switch (form) {
             case JSON -> SheetJson.write(out, sheet);
-            case HTML -> out.write(SheetPage.of(sheet).getBytes(StandardCharsets.UTF_8));
-            case ICS -> out.write(SheetCalendar.of(sheet).getBytes(StandardCharsets.UTF_8));
+            case HTML -> out.write(SheetPage.of(sheet, spoken.language()).getBytes(StandardCharsets.UTF_8));
+            case ICS -> out.write(SheetCalendar.of(sheet, spoken.language())
+                    .getBytes(StandardCharsets.UTF_8));
             case TEXT -> {
                 Colours colours = file.isConsole() ? shade.colours(console) : Colours.OFF;
-                String text = String.join("\n", SheetText.lines(sheet, colours)) + "\n";
+                String text = String.join("\n", SheetText.lines(sheet, spoken.language(), colours)) + "\n";
                 out.write(text.getBytes(StandardCharsets.UTF_8));
             }
         }

@@ -4,13 +4,15 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import rungwright.finding.Shown;
 import rungwright.journal.Group;
 import rungwright.journal.Sheet;
 import rungwright.journal.SheetRow;
 import rungwright.journal.Today;
-import rungwright.text.SheetWords;
+import rungwright.text.Language;
+import rungwright.text.SheetPhrases;
 
 /**
  * A class as a calendar (RFC 5545): for each trainee a whole-day event on the day they are next due, with
@@ -21,20 +23,28 @@ import rungwright.text.SheetWords;
  * time stamp is the beginning of the sheet's day.
  */
 public final class SheetCalendar implements SheetRow.Cases<Void> {
-    private static final String PRODUCT = "-//Rungwright//Sheet 1//EN";
+    private static final String PRODUCT = "-//Rungwright//Sheet 1//";
 
     private final Sheet sheet;
+    private final SheetPhrases phrases;
     private final CalendarLines lines = new CalendarLines();
     private boolean empty = true;
 
-    private SheetCalendar(Sheet sheet) {
+    private SheetCalendar(Sheet sheet, Language language) {
         this.sheet = sheet;
+        this.phrases = new SheetPhrases(sheet, language);
+    }
+
+    /** The calendar in English. */
+    public static String of(Sheet sheet) {
+        return of(sheet, Language.ENGLISH);
     }
 
     /** The calendar, lines ended by CR and LF; UTF-8 when written. */
-    public static String of(Sheet sheet) {
-        SheetCalendar calendar = new SheetCalendar(sheet);
-        calendar.lines.plain("BEGIN", "VCALENDAR").plain("VERSION", "2.0").plain("PRODID", PRODUCT)
+    public static String of(Sheet sheet, Language language) {
+        SheetCalendar calendar = new SheetCalendar(sheet, language);
+        calendar.lines.plain("BEGIN", "VCALENDAR").plain("VERSION", "2.0").plain("PRODID", PRODUCT
+                + language.code().toUpperCase(Locale.ROOT))
                 .plain("CALSCALE", "GREGORIAN");
         sheet.rows().forEach(row -> row.match(calendar));
         if (calendar.empty) {
@@ -47,9 +57,9 @@ public final class SheetCalendar implements SheetRow.Cases<Void> {
     public Void enrolled(SheetRow.Enrolled row) {
         Today today = row.today();
         if (row.group() == Group.STOPPED) {
-            event(row, sheet.day(), "waiting for clearance", List.of());
+            event(row, sheet.day(), phrases.say("waiting"), List.of());
         }
-        today.due().ifPresent(day -> event(row, day, SheetWords.place(today), SheetWords.phrases(today)));
+        today.due().ifPresent(day -> event(row, day, phrases.place(today), phrases.phrases(today)));
         return null;
     }
 
@@ -60,7 +70,7 @@ public final class SheetCalendar implements SheetRow.Cases<Void> {
 
     @Override
     public Void broken(SheetRow.Broken row) {
-        event(row, sheet.day(), "broken journal", List.of());
+        event(row, sheet.day(), phrases.say("brokenJournal"), List.of());
         return null;
     }
 
@@ -70,25 +80,26 @@ public final class SheetCalendar implements SheetRow.Cases<Void> {
                 .day("DTSTART", day).day("DTEND", day.plusDays(1))
                 .text("SUMMARY", Shown.text(row.name()) + ": " + what)
                 .text("DESCRIPTION", String.join("\n", details(row, toDo)))
-                .text("CATEGORIES", SheetWords.state(row.group()))
+                .text("CATEGORIES", phrases.state(row.group()))
                 .plain("CLASS", "PRIVATE").plain("TRANSP", "TRANSPARENT").plain("END", "VEVENT");
     }
 
     /** What to do, what is to be noticed, and the cautions. */
     private List<String> details(SheetRow row, List<String> toDo) {
         List<String> details = new ArrayList<>();
-        details.add(SheetWords.program(sheet));
+        details.add(phrases.program());
         details.addAll(toDo);
-        SheetWords.notes(row).forEach(note -> details.add(note.show()));
-        sheet.program().outline().cautions().forEach(each -> details.add("Caution: " + Shown.whole(each)));
+        phrases.notes(row).forEach(note -> details.add(note.show()));
+        sheet.program().outline().cautions().forEach(each -> details.add(phrases.say("caution",
+                Shown.whole(each))));
         return details;
     }
 
     /** A calendar holds something: the sheet in one line, where it holds nothing else. */
     private void nobody() {
         lines.plain("BEGIN", "VJOURNAL").plain("UID", id("")).midnight("DTSTAMP", sheet.day())
-                .day("DTSTART", sheet.day()).text("SUMMARY", SheetWords.program(sheet) + ": nobody is due")
-                .text("DESCRIPTION", SheetWords.summary(sheet)).plain("END", "VJOURNAL");
+                .day("DTSTART", sheet.day()).text("SUMMARY", phrases.say("nobodyDue", phrases.program()))
+                .text("DESCRIPTION", phrases.summary()).plain("END", "VJOURNAL");
     }
 
     /** The same for a trainee of a program on every day. */

@@ -7,7 +7,8 @@ import rungwright.journal.Group;
 import rungwright.journal.Sheet;
 import rungwright.journal.SheetRow;
 import rungwright.program.Outline;
-import rungwright.text.SheetWords;
+import rungwright.text.Language;
+import rungwright.text.SheetPhrases;
 
 /**
  * A class on one day as a page of HTML that stands alone: it fetches nothing and runs nothing, and says so to
@@ -16,34 +17,42 @@ import rungwright.text.SheetWords;
  */
 public final class SheetPage {
     private final Sheet sheet;
+    private final SheetPhrases phrases;
     private final Html html = new Html();
 
-    private SheetPage(Sheet sheet) {
+    private SheetPage(Sheet sheet, Language language) {
         this.sheet = sheet;
+        this.phrases = new SheetPhrases(sheet, language);
+    }
+
+    /** The page in English. */
+    public static String of(Sheet sheet) {
+        return of(sheet, Language.ENGLISH);
     }
 
     /** The page; UTF-8 when written. */
-    public static String of(Sheet sheet) {
-        SheetPage page = new SheetPage(sheet);
+    public static String of(Sheet sheet, Language language) {
+        SheetPage page = new SheetPage(sheet, language);
         page.head();
         page.heading();
         for (Group group : Group.values()) {
             page.section(group, sheet.rows(group));
         }
-        page.stages(SheetWords.stages(sheet));
-        page.items("cautions", "Cautions", sheet.program().outline().cautions());
-        page.items("sources", "Sources", sheet.program().outline().sources());
+        page.stages(page.phrases.stages());
+        page.items("cautions", page.phrases.say("cautions"), sheet.program().outline().cautions());
+        page.items("sources", page.phrases.say("sources"), sheet.program().outline().sources());
         return page.html.raw("</main>\n</body>\n</html>\n").toString();
     }
 
     private void head() {
         Style style = Style.read("sheet.css");
-        html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+        html.raw("<!DOCTYPE html>\n<html lang=\"" + phrases.language().code()
+                + "\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .raw("<meta http-equiv=\"Content-Security-Policy\" content=\"" + style.policy() + "\">\n")
                 .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
                 .raw("<meta name=\"color-scheme\" content=\"light dark\">\n")
-                .element("title", Shown.text(sheet.program().outline().name()) + ": class sheet, "
-                        + SheetWords.day(sheet.day()))
+                .element("title", phrases.say("title", Shown.text(sheet.program().outline().name()),
+                        phrases.day(sheet.day())))
                 .line().raw("<style>" + style.css() + "</style>\n</head>\n<body>\n<main>\n");
     }
 
@@ -51,20 +60,21 @@ public final class SheetPage {
         Outline outline = sheet.program().outline();
         html.raw("<header>\n").element("h1", Shown.text(outline.name())).line()
                 .raw("<p class=\"day\">").element("time datetime=\"" + sheet.day() + "\"",
-                        SheetWords.day(sheet.day()))
-                .text(", version " + Shown.text(outline.version()) + ". Goal: " + Shown.whole(outline.goal()))
-                .raw("</p>\n").element("p class=\"summary\"", SheetWords.summary(sheet)).line()
+                        phrases.day(sheet.day()))
+                .text(", " + phrases.say("versionAndGoal", Shown.text(outline.version()),
+                        Shown.whole(outline.goal())))
+                .raw("</p>\n").element("p class=\"summary\"", phrases.summary()).line()
                 .raw("</header>\n");
         contents();
     }
 
     private void contents() {
-        html.raw("<nav aria-label=\"Groups\">\n<ul>\n");
+        html.raw("<nav aria-label=\"" + phrases.say("groups") + "\">\n<ul>\n");
         for (Group group : Group.values()) {
             int rows = sheet.rows(group).size();
             if (rows > 0) {
                 html.raw("<li><a class=\"" + id(group) + "\" href=\"#" + id(group) + "\">")
-                        .element("b", Integer.toString(rows)).text(" " + SheetWords.state(group))
+                        .element("b", Integer.toString(rows)).text(" " + phrases.state(group))
                         .raw("</a></li>\n");
             }
         }
@@ -74,9 +84,9 @@ public final class SheetPage {
     private void section(Group group, List<SheetRow> rows) {
         if (!rows.isEmpty()) {
             html.raw("<section class=\"" + id(group) + "\" aria-labelledby=\"" + id(group) + "\">\n")
-                    .element("h2 id=\"" + id(group) + "\"", SheetWords.heading(group) + ": " + rows.size())
+                    .element("h2 id=\"" + id(group) + "\"", phrases.heading(group) + ": " + rows.size())
                     .line();
-            new SheetTable(html, group).write(rows);
+            new SheetTable(html, group, phrases).write(rows);
             html.raw("</section>\n");
         }
     }
@@ -90,10 +100,10 @@ public final class SheetPage {
             return;
         }
         html.raw("<section class=\"work\" aria-labelledby=\"work\">\n")
-                .element("h2 id=\"work\"", "What to do in each stage").line();
-        stages.forEach((stage, phrases) -> {
+                .element("h2 id=\"work\"", phrases.say("doInEach")).line();
+        stages.forEach((stage, toDo) -> {
             html.raw("<div class=\"stage\">\n").element("h3", stage).line();
-            list(phrases);
+            list(toDo);
             html.raw("</div>\n");
         });
         html.raw("</section>\n");

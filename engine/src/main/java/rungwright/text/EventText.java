@@ -4,14 +4,11 @@ import rungwright.finding.Shown;
 import rungwright.step.Event;
 
 /** What happened besides a session, in words: {@code moved by the coach: new bands}; empty for a session. */
-final class EventText implements Event.Cases<String> {
-    private static final EventText WORDS = new EventText();
+record EventText(Words words) implements Event.Cases<String> {
+    static final EventText ENGLISH = new EventText(Language.ENGLISH.words("journal"));
 
-    private EventText() {
-    }
-
-    static String of(Event event) {
-        return event.match(WORDS);
+    String of(Event event) {
+        return event.match(this);
     }
 
     @Override
@@ -26,21 +23,21 @@ final class EventText implements Event.Cases<String> {
 
     @Override
     public String clearance(Event.Clearance event) {
-        return "session allowed by " + Shown.text(event.by());
+        return words.say("event.allowed", Shown.text(event.by()));
     }
 
     @Override
     public String factsChanged(Event.FactsChanged event) {
-        return "facts changed";
+        return words.say("event.facts");
     }
 
     @Override
     public String move(Event.Move event) {
-        return "moved by the coach: " + Shown.text(event.reason());
+        return words.say("event.moved", Shown.text(event.reason()));
     }
 
     @Override
     public String newVersion(Event.NewVersion event) {
-        return "new version of the program";
+        return words.say("event.newVersion");
     }
 }

@@ -9,6 +9,7 @@ import rungwright.journal.Entry;
 import rungwright.journal.Happening;
 import rungwright.journal.History;
 import rungwright.journal.Moment;
+import rungwright.program.Outline;
 import rungwright.step.Decision;
 import rungwright.step.Kind;
 import rungwright.step.Refusal;
@@ -24,26 +25,36 @@ import rungwright.step.Refusal;
  */
 public final class HistoryText implements Moment.Cases<Void> {
     private final Paper paper;
+    private final Wording wording;
+    private final Words words;
+    private final Outline outline;
 
-    private HistoryText(Colours colours) {
+    private HistoryText(History history, Language language, Colours colours) {
         this.paper = new Paper(colours);
+        this.wording = Wording.of(history.fold().program().outline(), language);
+        this.words = language.words("journal");
+        this.outline = history.fold().program().outline();
+    }
+
+    /** The whole history in English. */
+    public static List<String> lines(History history, Naming naming, Colours colours) {
+        return lines(history, naming, Language.ENGLISH, colours);
     }
 
     /** The whole history. */
-    public static List<String> lines(History history, Naming naming, Colours colours) {
-        HistoryText text = new HistoryText(colours);
-        text.paper.strong(Shown.text(naming.trainee()) + ": "
-                + Shown.text(history.fold().program().outline().name()) + ", version "
-                + Shown.text(history.fold().program().outline().version()));
+    public static List<String> lines(History history, Naming naming, Language language, Colours colours) {
+        HistoryText text = new HistoryText(history, language, colours);
+        text.paper.strong(text.words.say("history", Shown.text(naming.trainee()),
+                Shown.text(text.outline.name()), Shown.text(text.outline.version())));
         if (history.moments().isEmpty()) {
-            text.paper.add("Nothing is recorded yet. " + naming.log("enrol FACT=VALUE ...")
-                    + " enrols them.");
+            text.paper.add(text.words.say("history.nothing", naming.log("enrol FACT=VALUE ...")));
             return text.paper.lines();
         }
-        text.paper.all(List.of("day         entry  what"));
+        text.paper.all(List.of(text.lead(text.words.say("history.day"), text.words.say("history.entry"), "")
+                .stripTrailing() + "  " + text.words.say("history.what")));
         history.moments().forEach(moment -> moment.match(text));
-        text.paper.gap().all(PictureText.lines(history));
-        text.paper.gap().all(summary(history));
+        text.paper.gap().all(PictureText.lines(history, text.wording));
+        text.paper.gap().all(text.summary(history));
         return text.paper.lines();
     }
 
@@ -52,74 +63,87 @@ public final class HistoryText implements Moment.Cases<Void> {
         Happening happening = moment.happening();
         Decision decision = happening.decision();
         List<String> parts = new ArrayList<>();
-        parts.add(Places.of(decision.after()));
+        parts.add(Places.of(decision.after(), wording));
         parts.add(why(happening));
-        happening.correction().ifPresent(by -> parts.add("corrected by entry " + by.number()));
-        line(moment, Integer.toString(moment.number()), decision.kind().word(), parts);
+        happening.correction().ifPresent(by -> parts.add(words.say("history.corrected",
+                Integer.toString(by.number()))));
+        line(moment, Integer.toString(moment.number()), decision.kind(), parts);
         return null;
     }
 
-    private static String why(Happening happening) {
+    private String why(Happening happening) {
         Optional<Refusal> refusal = happening.decision().refusal();
         if (refusal.isPresent()) {
-            return refusal.get().message();
+            return new RefusalText(outline, wording).of(refusal.get());
         }
         if (happening.isOverride()) {
-            String by = happening.entry().by().map(name -> " (" + Shown.text(name) + ")").orElse("");
-            return "moved by the coach" + by + ": " + Shown.whole(happening.overrideReason().orElse(""));
+            String why = Shown.whole(happening.overrideReason().orElse(""));
+            return happening.entry().by().map(name -> words.say("history.movedBy", Shown.text(name), why))
+                    .orElseGet(() -> words.say("history.moved", why));
         }
-        String other = EventText.of(happening.event());
-        return other.isEmpty() ? ReplayText.why(happening.decision()) : other + instead(happening.decision());
+        String other = new EventText(words).of(happening.event());
+        return other.isEmpty() ? new WhyText(wording).of(happening.decision())
+                : other + instead(happening.decision());
     }
 
-    private static String instead(Decision decision) {
-        return decision.instead().map(what -> ": " + InsteadText.ENGLISH.of(what, decision)
+    private String instead(Decision decision) {
+        return decision.instead().map(what -> ": " + new InsteadText(wording).of(what, decision)
                 .replaceFirst("\\.$", "")).orElse("");
     }
 
     @Override
     public Void away(Moment.Away moment) {
-        line(moment, "", Kind.BREAK.word(), List.of(moment.move().to().map(Places::of).orElse("the goal"),
-                Count.of(moment.move().daysAway(), "day") + " away from "
-                        + Places.of(moment.move().from()) + ": "
-                        + Shown.text(moment.move().rule().label())));
+        line(moment, "", Kind.BREAK, List.of(moment.move().to().map(wording::place)
+                .orElseGet(() -> wording.rules().say("target.goal")),
+                words.count("history.away", moment.move().daysAway(), wording.place(moment.move().from()),
+                        Shown.text(wording.label(moment.move().rule().label())))));
         return null;
     }
 
     @Override
     public Void withdrawn(Moment.Withdrawn moment) {
-        line(moment, Integer.toString(moment.number()), "withdrawn",
-                List.of("never happened, says entry " + moment.by().number()
-                        + moment.by().by().map(by -> " (" + Shown.text(by) + ")").orElse("")));
+        String number = Integer.toString(moment.by().number());
+        line(moment, Integer.toString(moment.number()), words.say("history.withdrawn"),
+                List.of(moment.by().by().map(by -> words.say("history.neverBy", number, Shown.text(by)))
+                        .orElseGet(() -> words.say("history.never", number))));
         return null;
     }
 
     @Override
     public Void earlier(Moment.Earlier moment) {
         Entry entry = moment.entry();
-        line(moment, Integer.toString(moment.number()), entry.told().kind().word(),
-                List.of(Places.of(entry.told()), "as told by version "
-                        + Shown.text(entry.told().program().version())));
+        line(moment, Integer.toString(moment.number()), entry.told().kind(),
+                List.of(Places.of(entry.told(), wording), words.say("history.told",
+                        Shown.text(entry.told().program().version()))));
         return null;
     }
 
+    private void line(Moment moment, String number, Kind kind, List<String> parts) {
+        line(moment, number, wording.kind(kind), parts);
+    }
+
     private void line(Moment moment, String number, String kind, List<String> parts) {
-        String lead = String.format(Locale.ROOT, "%s  %5s  %-9s  ", moment.date(), number, kind);
-        paper.add(lead, String.join("; ", parts.stream().filter(part -> !part.isEmpty()).toList()));
+        paper.add(lead(wording.language().day(moment.date()), number, kind),
+                String.join("; ", parts.stream().filter(part -> !part.isEmpty()).toList()));
+    }
+
+    private String lead(String day, String number, String kind) {
+        return String.format(Locale.ROOT, "%-10s  %5s  %-9s  ", day, number, kind);
     }
 
     /** What the program decided how often, and the coach's moves apart from it. */
-    private static List<String> summary(History history) {
+    private List<String> summary(History history) {
         Paper paper = new Paper(Colours.OFF);
         List<String> kinds = new ArrayList<>();
-        history.decisions().forEach((kind, times) -> kinds.add(times + " " + kind.word()));
-        paper.add(Count.of(history.sessions(), "session") + ". The program decided: "
-                + (kinds.isEmpty() ? "nothing" : String.join(", ", kinds)) + ".");
+        history.decisions().forEach((kind, times) -> kinds.add(times + " " + wording.kind(kind)));
+        paper.add(words.count("history.sessions", history.sessions(), kinds.isEmpty()
+                ? words.say("history.noDecision") : String.join(", ", kinds)));
         if (history.overrides() > 0) {
-            paper.add("The coach's own moves, not counted among these: " + history.overrides() + ".");
+            paper.add(words.say("history.overrides", Integer.toString(history.overrides())));
         }
-        paper.add("Now: " + Places.of(history.fold().state()) + history.fold().override()
-                .map(move -> ", where the coach moved them on " + move.date()).orElse("") + ".");
+        String now = Places.of(history.fold().state(), wording);
+        paper.add(history.fold().override().map(move -> words.say("history.nowMoved", now,
+                wording.language().day(move.date()))).orElseGet(() -> words.say("history.now", now)));
         return paper.lines();
     }
 }

@@ -102,7 +102,7 @@ public final class LogText implements Written.Cases<Void> {
 
     private void next(Fold fold) {
         LocalDate day = fold.latestDay().filter(today::isBefore).orElse(today);
-        paper.gap().all(NextText.plan(fold, day, naming));
+        paper.gap().all(NextText.plan(fold, day, naming, Language.ENGLISH));
     }
 
     /** By what was recorded. */

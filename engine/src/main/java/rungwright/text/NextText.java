@@ -23,31 +23,41 @@ public final class NextText {
     private final Program program;
     private final LocalDate day;
     private final Naming naming;
+    private final Wording wording;
+    private final Words words;
     private final Paper paper;
 
-    private NextText(Fold fold, LocalDate day, Naming naming, Colours colours) {
+    private NextText(Fold fold, LocalDate day, Naming naming, Language language, Colours colours) {
         this.fold = fold.asOf(day);
         this.program = fold.program();
         this.day = day;
         this.naming = naming;
+        this.wording = Wording.of(program.outline(), language);
+        this.words = language.words("journal");
         this.paper = new Paper(colours);
     }
 
-    /** The whole of it. */
+    /** The whole of it in English. */
     public static List<String> lines(Fold fold, LocalDate day, Naming naming, Colours colours) {
-        NextText text = new NextText(fold, day, naming, colours);
-        text.paper.strong(Shown.text(naming.trainee()) + " on " + SheetWords.day(day) + ": "
-                + Shown.text(fold.program().outline().name()) + ", version "
-                + Shown.text(fold.program().outline().version()));
-        fold.latestDay().filter(day::isBefore).ifPresent(latest -> text.paper.add("As it was known of that"
-                + " day; the journal goes on until " + latest + "."));
+        return lines(fold, day, naming, Language.ENGLISH, colours);
+    }
+
+    /** The whole of it. */
+    public static List<String> lines(Fold fold, LocalDate day, Naming naming, Language language,
+            Colours colours) {
+        NextText text = new NextText(fold, day, naming, language, colours);
+        text.paper.strong(text.words.say("next", Shown.text(naming.trainee()), language.weekday(day),
+                Shown.text(fold.program().outline().name()),
+                Shown.text(fold.program().outline().version())));
+        fold.latestDay().filter(day::isBefore).ifPresent(latest -> text.paper.add(text.words.say("next.asOf",
+                language.day(latest))));
         text.state();
         return text.paper.lines();
     }
 
     /** Without a heading, as the end of another text. */
-    static List<String> plan(Fold fold, LocalDate day, Naming naming) {
-        NextText text = new NextText(fold, day, naming, Colours.OFF);
+    static List<String> plan(Fold fold, LocalDate day, Naming naming, Language language) {
+        NextText text = new NextText(fold, day, naming, language, Colours.OFF);
         text.state();
         return text.paper.lines();
     }
@@ -62,75 +72,70 @@ public final class NextText {
         switch (state.get().status()) {
             case TRAINING -> training(state.get());
             case STOPPED -> stopped(state.get());
-            case REACHED -> paper.add("The goal is reached: " + Shown.whole(program.outline().goal())
-                    + ". Nothing is left to do here.");
+            case REACHED -> paper.add(words.say("next.reached", Shown.whole(program.outline().goal())));
         }
-        paper.items("Cautions:", program.outline().cautions());
+        paper.items(words.say("cautions"), program.outline().cautions());
     }
 
     private void notEnrolled() {
         Optional<Happening> first = fold.happenings().stream().findFirst();
-        if (first.isPresent()) {
-            paper.add("Nothing can be said: this spec cannot go on from entry " + first.get().number() + ".");
-        } else {
-            paper.add("Not enrolled on that day. " + naming.log("enrol FACT=VALUE ...") + " enrols them.");
-        }
+        paper.add(first.map(entry -> words.say("next.cannotGoOn", Integer.toString(entry.number())))
+                .orElseGet(() -> words.say("next.notEnrolled", naming.log("enrol FACT=VALUE ..."))));
     }
 
     private void training(State state) {
         Ahead ahead = Stepper.ahead(program, state, day);
-        state.daysAway(day).ifPresentOrElse(
-                away -> paper.add("The last session was " + (away == 0 ? "on that day." : Count.of(away,
-                "day")
-                        + " before, on " + SheetWords.day(state.lastSession().orElseThrow()) + ".")),
-                () -> paper.add("This is their first session."));
+        paper.add(state.daysAway(day).map(away -> words.count("next.last", away,
+                        wording.language().weekday(state.lastSession().orElseThrow())))
+                .orElseGet(() -> words.say("next.first")));
         if (ahead.breakMove().isPresent()) {
             moved(ahead.breakMove().get());
         } else {
-            paper.add("They stand at " + Places.of(state.at()) + ", with "
-                    + Count.of(state.sessionsHere(), "session") + " there" + movesNobody(state) + ".");
+            paper.add(stands(state));
             fold.override().ifPresent(this::override);
         }
         if (ahead.next().prescription().isEmpty() && ahead.breakMove().filter(move -> move.to().isEmpty())
                 .isPresent()) {
             return;
         }
-        paper.gap().all(new TaskText(Wording.ENGLISH).lines(ahead.next()));
+        paper.gap().all(new TaskText(wording).lines(ahead.next()));
     }
 
-    /** That the time away changes nothing, where the program looks at it. */
-    private String movesNobody(State state) {
+    /** Where they stand; and that the time away changes nothing, where the program looks at it. */
+    private String stands(State state) {
+        String stands = words.count("next.stand", state.sessionsHere(), wording.place(state.at()));
         Optional<Long> away = state.daysAway(day).filter(days -> days > 0 && program.afterABreak()
                 .isPresent());
-        return away.map(days -> "; " + Count.of(days, "day") + " away moves nobody").orElse("");
+        return away.map(days -> words.count("next.movesNobody", days, stands)).orElse(stands) + ".";
     }
 
     private void moved(BreakMove move) {
-        String to = move.to().map(Places::of).orElse("the goal");
-        paper.add("After " + Count.of(move.daysAway(), "day") + " away: from " + Places.of(move.from())
-                + " to "
-                + to + ".");
+        paper.add(words.count("next.afterAway", move.daysAway(), wording.place(move.from()), move.to()
+                .map(wording::place).orElseGet(() -> wording.rules().say("target.goal"))));
         for (Reason reason : move.reasons()) {
-            paper.add("- ", Shown.text(move.rule().label()) + ": " + Shown.text(reason.name()) + " "
-                    + Shown.text(reason.needed()) + ", and it is " + Shown.text(reason.logged()));
+            String name = reason.name();
+            paper.add("- ", words.say("next.reason", Shown.text(wording.label(move.rule().label())),
+                    Shown.text(wording.name(name)), Shown.text(wording.asked(name, reason.needed())),
+                    Shown.text(wording.asked(name, reason.logged()))));
         }
         move.rule().say().ifPresent(say -> paper.add("  ", say));
     }
 
     private void override(Happening moved) {
-        String by = moved.entry().by().map(name -> " (" + Shown.text(name) + ")").orElse("");
-        paper.add("Moved there by the coach" + by + " on " + SheetWords.day(moved.date())
-                + ", not by the program: " + Shown.whole(moved.overrideReason().orElse("")));
+        String day = wording.language().weekday(moved.date());
+        String why = Shown.whole(moved.overrideReason().orElse(""));
+        paper.add(moved.entry().by().map(by -> words.say("next.movedBy", day, why, Shown.text(by)))
+                .orElseGet(() -> words.say("next.moved", day, why)));
     }
 
     private void stopped(State state) {
         Optional<Happening> stop = fold.happenings().stream()
                 .filter(each -> each.decision().kind() == Kind.STOP).reduce((first, later) -> later);
-        paper.strong("Stopped since " + stop.map(Happening::date).orElse(state.entered())
-                + state.stoppedBy().map(rule -> " (" + Shown.text(rule) + ")").orElse("")
-                + ". Stop, and seek medical help. No session until a professional has agreed to one.");
+        String since = wording.language().day(stop.map(Happening::date).orElse(state.entered()));
+        paper.strong(state.stoppedBy().map(rule -> words.say("next.stoppedBy", since, Shown.text(wording
+                .label(rule)))).orElseGet(() -> words.say("next.stopped", since)));
         stop.flatMap(each -> each.decision().rule()).flatMap(rule -> rule.say())
                 .ifPresent(say -> paper.add("  ", say));
-        paper.add("When one has: " + naming.log("cleared --by NAME") + ".");
+        paper.add(words.say("next.whenCleared", naming.log("cleared --by NAME")));
     }
 }

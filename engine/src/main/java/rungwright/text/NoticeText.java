@@ -14,22 +14,38 @@ import rungwright.step.ProgramId;
 public final class NoticeText {
     private static final int MOST = 5;
 
-    private NoticeText() {
+    private final Fold fold;
+    private final Naming naming;
+    private final Wording wording;
+    private final Words words;
+
+    private NoticeText(Fold fold, Naming naming, Language language) {
+        this.fold = fold;
+        this.naming = naming;
+        this.wording = Wording.of(fold.program().outline(), language);
+        this.words = language.words("journal");
+    }
+
+    /** The lines in English, an empty one last; none where there is nothing to know. */
+    public static List<String> lines(Notices notices, Fold fold, Naming naming, Colours colours) {
+        return lines(notices, fold, naming, Language.ENGLISH, colours);
     }
 
     /** The lines, an empty one last; none where there is nothing to know. */
-    public static List<String> lines(Notices notices, Fold fold, Naming naming, Colours colours) {
+    public static List<String> lines(Notices notices, Fold fold, Naming naming, Language language,
+            Colours colours) {
+        NoticeText text = new NoticeText(fold, naming, language);
         Paper paper = new Paper(colours);
-        notices.damage().ifPresent(damage -> paper.strong(of(damage, naming)));
-        notices.torn().ifPresent(torn -> paper.strong(of(torn, naming)));
-        notices.toldOtherwise().ifPresent(told -> paper.strong(of(told, fold)));
+        notices.damage().ifPresent(damage -> paper.strong(text.of(damage)));
+        notices.torn().ifPresent(torn -> paper.strong(text.of(torn)));
+        notices.toldOtherwise().ifPresent(told -> paper.strong(text.of(told)));
         if (notices.toldOtherwise().isEmpty()) {
-            fold.otherVersion().ifPresent(other -> paper.add("", of(other, fold)));
+            fold.otherVersion().ifPresent(other -> paper.add("", text.of(other)));
         }
         List<Happening> refused = notices.refused();
-        refused.stream().limit(MOST).forEach(each -> paper.strong(of(each, naming)));
+        refused.stream().limit(MOST).forEach(each -> paper.strong(text.of(each)));
         if (refused.size() > MOST) {
-            paper.strong("! So it is with " + (refused.size() - MOST) + " more.");
+            paper.strong(text.words.say("notice.more", Integer.toString(refused.size() - MOST)));
         }
         return paper.gap().lines();
     }
@@ -41,46 +57,37 @@ public final class NoticeText {
                 + "; name the spec that the trainee follows";
     }
 
-    private static String of(Contents.Damage damage, Naming naming) {
-        return "! " + Shown.text(naming.journal()) + " is damaged: line " + damage.line()
-                + " is not as it was"
-                + " written (" + damage.reason()
-                + "). Nothing can be added to it, and what it says from there"
-                + " on is not known. Put a copy of the file in its place, or cut it before that line and"
-                + " record again what came after.";
+    private String of(Contents.Damage damage) {
+        return words.say("notice.damaged", Shown.text(naming.journal()), String.valueOf(damage.line()),
+                damage.reason());
     }
 
-    private static String of(Contents.Torn torn, Naming naming) {
-        return "! The writing of line " + torn.line() + " of " + Shown.text(naming.journal())
-                + " never ended, so nobody was told that it is recorded. If something is missing, record it"
-                + " again; the " + Count.of(torn.bytes(), "byte") + " of it are kept in "
-                + Shown.text(naming.journal()) + ".torn when the next entry is recorded.";
+    private String of(Contents.Torn torn) {
+        return words.count("notice.torn", torn.bytes(), Shown.text(naming.journal()), String.valueOf(torn
+                .line()));
     }
 
-    private static String of(Told told, Fold fold) {
+    private String of(Told told) {
         String version = Shown.text(told.program().version());
         String now = Shown.text(fold.program().outline().version());
-        String spec = version.equals(now) ? "the spec has been changed since, and"
-                : "by version " + now + ", which you named,";
-        return "! Told otherwise: by version " + version + " they were last told to stand at "
-                + Places.of(told) + "; " + spec + " the same history puts them at "
-                + Places.of(fold.state()) + ". Tell them before anything else.";
+        String before = Places.of(told, wording);
+        String after = Places.of(fold.state(), wording);
+        return version.equals(now) ? words.say("notice.toldByOldSpec", version, before, after)
+                : words.say("notice.toldByVersion", version, before, after, now);
     }
 
-    private static String of(ProgramId other, Fold fold) {
+    private String of(ProgramId other) {
         ProgramId own = ProgramId.of(fold.program());
-        String spec = own.version().equals(other.version()) ? "the same version as it is now"
-                : "version " + Shown.text(own.version()) + ", which you named";
-        return "Their last entry was decided by version " + Shown.text(other.version())
-                + " of the program; read"
-                + " with " + spec + ", the history puts them at the same place.";
+        String version = Shown.text(other.version());
+        return own.version().equals(other.version()) ? words.say("notice.sameVersion", version)
+                : words.say("notice.otherVersion", version, Shown.text(own.version()));
     }
 
-    private static String of(Happening refused, Naming naming) {
-        Optional<String> why = refused.decision().refusal().map(refusal -> refusal.message());
-        return "! The spec as it is now refuses entry " + refused.number() + " of " + refused.date()
-                + ", which"
-                + " was recorded once: " + why.orElse("") + ". It counts for nothing until it is put right: "
-                + naming.log("correct " + refused.number() + " ...") + ".";
+    private String of(Happening refused) {
+        Optional<String> why = refused.decision().refusal()
+                .map(new RefusalText(fold.program().outline(), wording)::of);
+        return words.say("notice.refused", Integer.toString(refused.number()),
+                wording.language().day(refused.date()), why.orElse(""),
+                naming.log("correct " + refused.number() + " ..."));
     }
 }

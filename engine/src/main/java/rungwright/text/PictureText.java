@@ -29,12 +29,18 @@ import rungwright.step.Status;
 final class PictureText {
     private static final int MOST_ROWS = 12;
     private static final int WIDEST_LABEL = 34;
-    private static final String GOAL = "goal";
 
     private final Map<String, int[]> heights = new LinkedHashMap<>();
     private final List<Point> points = new ArrayList<>();
 
-    private PictureText() {
+    private final Wording wording;
+    private final Words words;
+    private final String goal;
+
+    private PictureText(Wording wording) {
+        this.wording = wording;
+        this.words = wording.language().words("journal");
+        this.goal = words.say("path.goal");
     }
 
     /** One session or move: where it left the trainee. */
@@ -42,8 +48,8 @@ final class PictureText {
     }
 
     /** The picture with its key; none before the first session. */
-    static List<String> lines(History history) {
-        PictureText picture = new PictureText();
+    static List<String> lines(History history, Wording wording) {
+        PictureText picture = new PictureText(wording);
         for (Stage stage : history.fold().program().outline().stages()) {
             picture.heights.put(Shown.text(stage.name()), new int[] {stage.number(), 0});
         }
@@ -58,12 +64,12 @@ final class PictureText {
         }
         State state = happening.decision().after().get();
         char mark = happening.isOverride() ? 'c' : happening.decision().kind() == Kind.STOP ? '!' : 'o';
-        String place = state.status() == Status.REACHED ? GOAL : label(state.at());
+        String place = state.status() == Status.REACHED ? goal : label(state.at());
         points.add(new Point(happening.date(), place, mark));
     }
 
     private String label(Standing at) {
-        String label = Places.of(at);
+        String label = wording.place(at);
         heights.put(label, new int[] {at.stage(), at.rung()});
         if (!at.rungName().isEmpty()) {
             heights.remove(Shown.text(at.stageName()));
@@ -81,19 +87,20 @@ final class PictureText {
         for (int from = 0; from < places.size(); from += a) {
             bands.add(List.copyOf(places.subList(from, Math.min(places.size(), from + a))));
         }
-        bands.add(List.of(GOAL));
+        bands.add(List.of(goal));
         Collections.reverse(bands);
         return bands;
     }
 
     private List<String> draw(List<List<String>> bands) {
-        List<String> labels = bands.stream().map(PictureText::label).toList();
+        List<String> labels = bands.stream().map(this::label).toList();
         int wide = labels.stream().mapToInt(Width::of).max().orElse(0);
         int columns = Paper.WIDEST - wide - 2;
         int each = (points.size() + columns - 1) / columns;
         List<String> lines = new ArrayList<>();
-        lines.add("The way so far, a column " + (each == 1 ? "a session" : "up to " + each + " sessions")
-                + ", from " + points.get(0).date() + " to " + points.get(points.size() - 1).date() + ":");
+        Language language = wording.language();
+        lines.addAll(Wrap.lines(words.count("path.way", each, language.day(points.get(0).date()),
+                language.day(points.get(points.size() - 1).date())), Paper.WIDEST));
         for (int row = 0; row < bands.size(); row++) {
             String label = labels.get(row);
             lines.add((label + " ".repeat(wide - Width.of(label)) + " |" + cells(bands.get(row), each))
@@ -123,17 +130,17 @@ final class PictureText {
     }
 
     private String key() {
-        return "o session" + (isDrawn('!') ? "   ! stop" : "")
-                + (isDrawn('c') ? "   c moved by the coach" : "");
+        return "o " + words.say("path.session") + (isDrawn('!') ? "   ! " + words.say("path.stop") : "")
+                + (isDrawn('c') ? "   c " + words.say("path.moved") : "");
     }
 
     private boolean isDrawn(char mark) {
         return points.stream().anyMatch(point -> point.mark() == mark);
     }
 
-    private static String label(List<String> band) {
+    private String label(List<String> band) {
         String first = band.get(0);
-        String label = band.size() == 1 ? first : first + " to " + band.get(band.size() - 1);
+        String label = band.size() == 1 ? first : words.say("path.range", first, band.get(band.size() - 1));
         if (Width.of(label) <= WIDEST_LABEL) {
             return label;
         }

@@ -1,7 +1,6 @@
 package rungwright.text;
 
 import java.util.Optional;
-import rungwright.finding.Shown;
 import rungwright.journal.Told;
 import rungwright.program.Standing;
 import rungwright.step.State;
@@ -13,29 +12,39 @@ final class Places {
     }
 
     static String of(Standing at) {
-        return Shown.text(at.stageName())
-                + (at.rungName().isEmpty() ? "" : ", rung " + Shown.text(at.rungName()));
+        return Wording.ENGLISH.place(at);
     }
 
     /** A place, and whether somebody is stopped there; the goal for who has reached it. */
     static String of(State state) {
-        return of(state.at(), state.status());
+        return of(state.at(), state.status(), Wording.ENGLISH);
     }
 
     static String of(Optional<State> state) {
-        return state.map(Places::of).orElse("not enrolled");
+        return of(state, Wording.ENGLISH);
     }
 
     /** Where somebody was told to stand. */
     static String of(Told told) {
-        return of(told.at(), told.status());
+        return of(told, Wording.ENGLISH);
     }
 
-    private static String of(Standing at, Status status) {
+    /** The same in a language. */
+    static String of(Optional<State> state, Wording wording) {
+        return state.map(each -> of(each.at(), each.status(), wording)).orElseGet(() ->
+                wording.rules().say("notEnrolled"));
+    }
+
+    /** The same in a language. */
+    static String of(Told told, Wording wording) {
+        return of(told.at(), told.status(), wording);
+    }
+
+    private static String of(Standing at, Status status, Wording wording) {
         return switch (status) {
-            case TRAINING -> of(at);
-            case STOPPED -> of(at) + " (stopped)";
-            case REACHED -> "the goal";
+            case TRAINING -> wording.place(at);
+            case STOPPED -> wording.rules().say("placeStopped", wording.place(at));
+            case REACHED -> wording.rules().say("target.goal");
         };
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import rungwright.finding.Shown;
 import rungwright.replay.LogLine;
@@ -13,7 +12,6 @@ import rungwright.replay.Traced;
 import rungwright.step.BreakMove;
 import rungwright.step.Decision;
 import rungwright.step.Kind;
-import rungwright.step.Reason;
 import rungwright.step.State;
 import rungwright.step.Status;
 
@@ -33,7 +31,7 @@ public final class ReplayText {
                 why(move))));
         String why = decision.outcome().refusal().map(refusal -> refusal.message())
                 .orElseGet(() -> why(decision));
-        String other = EventText.of(traced.event());
+        String other = EventText.ENGLISH.of(traced.event());
         lines.add(line(traced, decision.kind().word(), decision.after().map(ReplayText::place).orElse(""),
                 other.isEmpty() || decision.isRefused() ? why : other));
         if (!traced.agrees().orElse(true)) {
@@ -114,22 +112,6 @@ public final class ReplayText {
 
     /** The rule, how far it has got, and what was logged of what it asks. */
     static String why(Decision decision) {
-        Optional<String> rule = decision.rule().map(each -> Shown.text(each.label()));
-        String progress = decision.outcome().progress().filter(each -> !each.isComplete())
-                .map(each -> " (" + each.show() + ")").orElse("");
-        List<Reason> met = decision.reasons().stream().filter(Reason::met).toList();
-        String reasons = met.isEmpty() ? decision.reasons().stream().map(ReplayText::unmet).distinct()
-                .collect(Collectors.joining(", "))
-                : met.stream().map(ReplayText::reason).collect(Collectors.joining(", "));
-        return rule.map(label -> label + progress + (reasons.isEmpty() ? "" : ": " + reasons)).orElse("");
-    }
-
-    /** What kept another rule from speaking, for an {@code otherwise}. */
-    private static String unmet(Reason reason) {
-        return reason(reason) + " is not " + Shown.text(reason.needed());
-    }
-
-    private static String reason(Reason reason) {
-        return Shown.text(reason.name()) + " " + Shown.text(reason.logged());
+        return WhyText.ENGLISH.of(decision);
     }
 }

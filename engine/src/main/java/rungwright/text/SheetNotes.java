@@ -3,7 +3,6 @@ package rungwright.text;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import rungwright.finding.Shown;
 import rungwright.journal.Contents;
@@ -13,11 +12,17 @@ import rungwright.journal.SheetRow;
 import rungwright.journal.Today;
 import rungwright.journal.Told;
 import rungwright.step.BreakMove;
-import rungwright.step.Status;
 
 /** What is to be noticed about a row of a sheet. */
 final class SheetNotes implements SheetRow.Cases<List<SheetNote>> {
+    private final Wording wording;
+    private final Words words;
     private final List<SheetNote> notes = new ArrayList<>();
+
+    SheetNotes(Wording wording) {
+        this.wording = wording;
+        this.words = wording.language().words("sheet");
+    }
 
     @Override
     public List<SheetNote> enrolled(SheetRow.Enrolled row) {
@@ -25,70 +30,75 @@ final class SheetNotes implements SheetRow.Cases<List<SheetNote>> {
         today.stop().ifPresent(this::stopped);
         today.breakMove().ifPresent(this::moved);
         if (row.group() == Group.RESTING) {
-            add("Next due", SheetWords.day(today.due().orElseThrow()));
+            add(words.say("note.nextDue"), day(today.due().orElseThrow()));
         }
         marks(row.marks());
         return notes;
     }
 
+    private String day(LocalDate day) {
+        return wording.language().weekday(day);
+    }
+
     private void stopped(Today.Stop stop) {
-        add("Stopped since " + SheetWords.day(stop.since()),
-                "stop, and seek medical help. No session until a professional has agreed to one");
-        String rule = stop.rule().map(Shown::text).orElse("Why");
-        stop.say().ifPresentOrElse(say -> add(rule, Shown.whole(say)),
-                () -> stop.rule().ifPresent(label -> add("Why", rule)));
+        add(words.say("note.stoppedSince", day(stop.since())), words.say("note.stopped"));
+        Optional<String> rule = stop.rule().map(label -> Shown.text(wording.label(label)));
+        String why = words.say("note.why");
+        stop.say().ifPresentOrElse(say -> add(rule.orElse(why), Shown.whole(say)),
+                () -> rule.ifPresent(label -> add(why, label)));
     }
 
     private void moved(BreakMove move) {
-        add("After " + Count.of(move.daysAway(), "day") + " away", "from " + SheetWords.place(move.from())
-                + " to " + move.to().map(SheetWords::place).orElse("the goal")
-                + " (" + Shown.text(move.rule().label()) + ")");
+        add(words.count("note.afterAway", move.daysAway()), words.say("note.fromTo",
+                wording.place(move.from()),
+                move.to().map(wording::place).orElseGet(() -> wording.rules().say("target.goal")),
+                Shown.text(wording.label(move.rule().label()))));
     }
 
     private void marks(Marks marks) {
         if (marks.stalled()) {
-            add("Stalled", Count.of(marks.sinceAdvance(), "session") + " without an advance");
+            add(words.say("note.stalled"), words.count("note.withoutAdvance", marks.sinceAdvance()));
         }
-        marks.movedByCoach().ifPresent(move -> add("Moved by the coach", "on " + SheetWords.day(move.date())
-                + move.by().map(by -> " by " + Shown.text(by)).orElse("") + ", not by the program: "
-                + Shown.whole(move.why())));
+        marks.movedByCoach().ifPresent(move -> add(words.say("note.movedByCoach"), move.by()
+                .map(by -> words.say("note.onBy", day(move.date()), Shown.text(by), Shown.whole(move.why())))
+                .orElseGet(() -> words.say("note.on", day(move.date()), Shown.whole(move.why())))));
         marks.toldOtherwise().ifPresent(this::toldOtherwise);
         if (marks.refused() > 0) {
-            add("Changed spec", "it refuses " + Count.of(marks.refused(), "entry", "entries")
-                    + " that the journal holds");
+            add(words.say("note.changedSpec"), words.count("note.refuses", marks.refused()));
         }
         marks.torn().ifPresent(this::torn);
     }
 
     private void toldOtherwise(Told told) {
-        String place = told.status() == Status.REACHED ? "at the goal" : "at " + SheetWords.place(told.at());
-        add("Told otherwise", "version " + Shown.text(told.program().version()) + " last had them " + place
-                + (told.status() == Status.STOPPED ? ", stopped" : "")
-                + "; the spec as it is now makes this of the same history");
+        String version = Shown.text(told.program().version());
+        String what = switch (told.status()) {
+            case REACHED -> words.say("note.hadThemAtTheGoal", version);
+            case STOPPED -> words.say("note.hadThemStopped", version, wording.place(told.at()));
+            case TRAINING -> words.say("note.hadThem", version, wording.place(told.at()));
+        };
+        add(words.say("note.toldOtherwise"), what);
     }
 
     private void torn(Contents.Torn torn) {
-        add("Torn end", "the writing of line " + torn.line() + " of the journal never ended; nobody was told"
-                + " that it is recorded");
+        add(words.say("note.tornEnd"), words.say("note.torn", Long.toString(torn.line())));
     }
 
     @Override
     public List<SheetNote> notEnrolled(SheetRow.NotEnrolled row) {
         Optional<LocalDate> from = row.from();
-        from.ifPresentOrElse(day -> add("Starts", SheetWords.day(day)),
-                () -> add("Not enrolled", "the journal holds no enrolment"));
+        from.ifPresentOrElse(day -> add(words.say("note.starts"), day(day)),
+                () -> add(words.say("note.notEnrolled"), words.say("note.noEnrolment")));
         row.torn().ifPresent(this::torn);
         return notes;
     }
 
     @Override
     public List<SheetNote> broken(SheetRow.Broken row) {
-        String word = row.trouble().word();
-        add(word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1), Shown.whole(row.reason()));
+        add(words.say("broken." + row.trouble().word()), Shown.whole(row.reason()));
         return notes;
     }
 
-    private void add(String label, String words) {
-        notes.add(new SheetNote(label, words));
+    private void add(String label, String said) {
+        notes.add(new SheetNote(label, said));
     }
 }

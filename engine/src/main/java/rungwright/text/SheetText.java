@@ -26,19 +26,27 @@ public final class SheetText implements SheetRow.Cases<Void> {
     private static final String INDENT = "  ";
 
     private final Sheet sheet;
+    private final SheetPhrases phrases;
     private final Colours colours;
     private final List<String> lines = new ArrayList<>();
 
-    private SheetText(Sheet sheet, Colours colours) {
+    private SheetText(Sheet sheet, Language language, Colours colours) {
         this.sheet = sheet;
+        this.phrases = new SheetPhrases(sheet, language);
         this.colours = colours;
     }
 
-    /** The whole sheet. */
+    /** The whole sheet in English. */
     public static List<String> lines(Sheet sheet, Colours colours) {
-        SheetText text = new SheetText(sheet, colours);
-        text.lines.add(colours.strong(SheetWords.program(sheet) + ": " + SheetWords.day(sheet.day())));
-        text.add("", SheetWords.summary(sheet));
+        return lines(sheet, Language.ENGLISH, colours);
+    }
+
+    /** The whole sheet. */
+    public static List<String> lines(Sheet sheet, Language language, Colours colours) {
+        SheetText text = new SheetText(sheet, language, colours);
+        SheetPhrases phrases = text.phrases;
+        text.lines.add(colours.strong(phrases.program() + ": " + phrases.day(sheet.day())));
+        text.add("", phrases.summary());
         for (Group group : Group.values()) {
             text.group(group);
         }
@@ -66,7 +74,7 @@ public final class SheetText implements SheetRow.Cases<Void> {
         List<SheetRow> rows = sheet.rows(group);
         if (!rows.isEmpty()) {
             lines.add("");
-            lines.add(colours.strong(SheetWords.heading(group) + ": " + rows.size()));
+            lines.add(colours.strong(phrases.heading(group) + ": " + rows.size()));
             rows.forEach(row -> row.match(this));
         }
     }
@@ -75,10 +83,9 @@ public final class SheetText implements SheetRow.Cases<Void> {
     public Void enrolled(SheetRow.Enrolled row) {
         Today today = row.today();
         boolean here = row.group() != Group.REACHED;
-        String place = here ? SheetWords.place(today) : "";
-        String sessions = here ? Count.of(today.sessionsHere(), "session") + " here" : "";
-        String away = SheetWords.away(today) + (today.daysAway().filter(days -> days > 0).isPresent()
-                ? " away" : "");
+        String place = here ? phrases.place(today) : "";
+        String sessions = here ? phrases.here(today) : "";
+        String away = phrases.longAway(today);
         String columns = padded(place, PLACE) + padded(sessions, HERE) + INDENT + away;
         if (NAME + Width.of(INDENT + columns) <= WIDEST) {
             row(row.name(), columns);
@@ -86,8 +93,8 @@ public final class SheetText implements SheetRow.Cases<Void> {
             row(row.name(), "");
             under(place + ", " + sessions + ", " + away);
         }
-        if (!SheetWords.task(today).isEmpty()) {
-            under(SheetWords.task(today));
+        if (!phrases.task(today).isEmpty()) {
+            under(phrases.task(today));
         }
         notes(row);
         return null;
@@ -110,7 +117,7 @@ public final class SheetText implements SheetRow.Cases<Void> {
     }
 
     private void notes(SheetRow row) {
-        SheetWords.notes(row).forEach(note -> under(note.show()));
+        phrases.notes(row).forEach(note -> under(note.show()));
     }
 
     /** A name and what stands beside it; a name that is too long for its column has a line of its own. */
@@ -129,10 +136,10 @@ public final class SheetText implements SheetRow.Cases<Void> {
     }
 
     private void stages() {
-        SheetWords.stages(sheet).forEach((stage, phrases) -> {
+        phrases.stages().forEach((stage, toDo) -> {
             lines.add("");
-            lines.add(colours.strong("What to do in " + stage));
-            phrases.forEach(phrase -> add(INDENT + "- ", phrase));
+            lines.add(colours.strong(phrases.say("doIn", stage)));
+            toDo.forEach(phrase -> add(INDENT + "- ", phrase));
         });
     }
 
@@ -140,7 +147,7 @@ public final class SheetText implements SheetRow.Cases<Void> {
         List<String> cautions = sheet.program().outline().cautions();
         if (!cautions.isEmpty()) {
             lines.add("");
-            lines.add(colours.strong("Cautions"));
+            lines.add(colours.strong(phrases.say("cautions")));
             cautions.forEach(caution -> add(INDENT + "- ", Shown.whole(caution)));
         }
     }
