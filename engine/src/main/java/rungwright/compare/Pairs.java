@@ -1,20 +1,23 @@
 package rungwright.compare;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.LinkedHashMap;
 import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import rungwright.measure.Quantity;
-import rungwright.program.Rule;
 import rungwright.region.Box;
 import rungwright.region.Budget;
 import rungwright.region.Gap;
 import rungwright.region.GapSearch;
 import rungwright.region.Gaps;
 import rungwright.region.Interval;
+import rungwright.region.Moment;
+import rungwright.region.Overlap;
+import rungwright.region.OverlapSearch;
 import rungwright.region.Possible;
 import rungwright.region.Sample;
 import rungwright.region.Space;
@@ -44,55 +47,46 @@ final class Pairs {
 
     /** What differs, each with the first sample that both programs are seen to decide differently. */
     List<Difference> differences(BiFunction<Sample, Difference.Decided, Optional<Proof>> proof) {
+        Map<String, Integer> known = new HashMap<>();
+        Told before = Told.of(old.claims(), where.rungs(), meaning(sides.oldMeaning()), known);
+        Told after = Told.of(changed.claims(), where.rungs(), meaning(sides.changedMeaning()), known);
+        boolean several = before.severalCount() || after.severalCount();
+        int split = before.claims().size();
+        List<List<Box>> boxes = new ArrayList<>(before.boxes());
+        boxes.addAll(after.boxes());
+        OverlapSearch.Wanted otherwise = (first, second) -> first < split && second >= split
+                && (!before.meanings().get(first).equals(after.meanings().get(second - split))
+                || several && countApart(before, first, after, second - split));
+        List<Overlap> meeting = OverlapSearch.find(boxes, otherwise, Possible.ALWAYS, Integer.MAX_VALUE,
+                budget).overlaps();
         List<Difference> differences = new ArrayList<>();
-        Map<Answer, Map<Rungs, String>> meanings = new LinkedHashMap<>();
-        for (Claim before : old.claims()) {
-            Map<Rungs, String> meant = meant(sides.oldMeaning(), before.answer());
-            for (Claim after : changed.claims()) {
-                Map<Rungs, String> means = meanings.computeIfAbsent(after.answer(),
-                        answer -> meant(sides.changedMeaning(), answer));
-                List<Rungs> rungs = where.rungs().stream().filter(rung -> !meant.get(rung).equals(
-                        means.get(rung)) || countsApart(before, after)).toList();
-                if (!rungs.isEmpty()) {
-                    meet(before, after, new Where(where.moment(), where.stage(), rungs), proof)
-                            .ifPresent(differences::add);
-                }
-            }
+        for (Overlap overlap : meeting) {
+            int first = overlap.first();
+            int second = overlap.second() - split;
+            boolean apart = several && countApart(before, first, after, second);
+            meet(before.claims().get(first), after.claims().get(second), new Where(where.moment(),
+                    where.stage(), rungs(before.meanings().get(first), after.meanings().get(second), apart)),
+                    proof).ifPresent(differences::add);
         }
         return differences;
     }
 
-    private Map<Rungs, String> meant(Meant meaning, Answer answer) {
-        Map<Rungs, String> meant = new LinkedHashMap<>();
-        where.rungs().forEach(rung -> meant.put(rung, switch (where.moment()) {
-            case SESSION, BREAK -> meaning.of(answer, rung);
-            case PLACEMENT -> answer.rule().isPresent() ? meaning.of(answer, rung)
-                    : "place: " + meaning.start();
-        }));
-        return meant;
+    private Told.Meaning meaning(Meant meant) {
+        return (claim, rung) -> where.moment() == Moment.PLACEMENT && claim.answer().rule().isEmpty()
+                ? "place: " + meant.start() : meant.of(claim.answer(), rung);
     }
 
-    /** Whether both count sessions, but each for itself where there are several such rules. */
-    private boolean countsApart(Claim before, Claim after) {
-        Optional<Rule> one = counting(before);
-        Optional<Rule> other = counting(after);
-        boolean several = counters(old) > 1 || counters(changed) > 1;
-        return several && one.isPresent() && other.isPresent()
-                && !label(before, one.get()).equals(label(after, other.get()));
+    /** Whether both count sessions, but each for itself. */
+    private static boolean countApart(Told before, int first, Told after, int second) {
+        Optional<String> one = before.counting().get(first);
+        Optional<String> other = after.counting().get(second);
+        return one.isPresent() && other.isPresent() && !one.equals(other);
     }
 
-    /** What a rule is called apart from its stage, which may have another name. */
-    private static String label(Claim claim, Rule rule) {
-        String stage = claim.answer().stage().map(each -> each.name() + ": ").orElse("");
-        return rule.label().startsWith(stage) ? rule.label().substring(stage.length()) : rule.label();
-    }
-
-    private static Optional<Rule> counting(Claim claim) {
-        return claim.answer().rule().filter(rule -> !rule.repeat().isOnce());
-    }
-
-    private static long counters(Claims claims) {
-        return claims.claims().stream().filter(claim -> counting(claim).isPresent()).count();
+    private List<Rungs> rungs(List<Integer> before, List<Integer> after, boolean all) {
+        return IntStream.range(0, before.size())
+                .filter(rung -> all || !before.get(rung).equals(after.get(rung)))
+                .mapToObj(where.rungs()::get).toList();
     }
 
     private Optional<Difference> meet(Claim before, Claim after, Where at,

@@ -83,8 +83,8 @@ final class RuleChanges {
 
     private void section(Moment moment, RuleList old, RuleList changed,
             BiFunction<Sample, Difference.Decided, Optional<Proof>> proof) {
-        Scope oldScope = Scope.of(sides.old().outline(), old, moment);
-        Scope newScope = Scope.of(sides.changed().outline(), changed, moment);
+        Scope oldScope = Scope.of(sides.old().outline(), old);
+        Scope newScope = Scope.of(sides.changed().outline(), changed);
         Where where = new Where(moment, Optional.empty(), Arrays.asList(Rungs.values()));
         differ(where, oldScope, newScope,
                 axes -> new Claims(oldScope, axes).under(old.rules(), Optional.empty()).orNoRule(),

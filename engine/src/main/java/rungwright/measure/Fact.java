@@ -25,6 +25,12 @@ public record Fact(String name, Values values, Optional<Length> list) {
         }
     }
 
+    /** Of the name, by which facts differ: they are looked up by the thousand. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     /** Whether the person has a list of it. */
     public boolean isList() {
         return list.isPresent();

@@ -22,4 +22,10 @@ public record Measure(
         Optional<String> ask) {
     /** The most sets that one session may have. */
     public static final int MOST_SETS = 30;
+
+    /** Of the name, by which measures differ: they are looked up by the thousand. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
 }

@@ -20,6 +20,12 @@ public record Scale(Ratio least, Ratio step, long count, Unit unit) implements V
         }
     }
 
+    /** Of the number of values: scales are few, and looked up by the thousand. */
+    @Override
+    public int hashCode() {
+        return Long.hashCode(count);
+    }
+
     /** The greatest value, in {@code unit}. */
     public Ratio greatest() {
         return at(count - 1);

@@ -19,6 +19,12 @@ import java.util.Optional;
  */
 public record WorkedOut(
         String name, Formula formula, Optional<Take> take, Unit unit, Optional<String> against) {
+    /** Of what it is called and compared with: formulas are long, and looked up by the thousand. */
+    @Override
+    public int hashCode() {
+        return 31 * name.hashCode() + against.hashCode();
+    }
+
     /** Whether it is worked out set by set. */
     public boolean bySet() {
         return formula.parts().stream().anyMatch(part -> part instanceof Quantity.InSet);

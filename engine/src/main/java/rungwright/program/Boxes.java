@@ -1,10 +1,10 @@
 package rungwright.program;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import rungwright.region.Axis;
 import rungwright.region.Box;
 import rungwright.region.Interval;
@@ -28,38 +28,58 @@ final class Boxes {
 
     /** The boxes of criteria that must all hold. */
     static List<Box> of(List<Criterion> allOf, List<Axis> axes) {
-        List<Map<Axis, Interval>> cells = List.of(Map.of());
+        List<Interval[]> cells = List.<Interval[]>of(new Interval[axes.size()]);
         for (Criterion criterion : allOf) {
-            List<Map<Axis, Interval>> narrowed = new ArrayList<>();
-            for (Map<Axis, Interval> cell : cells) {
-                criterion.anyOf().forEach(demands -> narrow(cell, demands).ifPresent(narrowed::add));
+            List<Interval[]> narrowed = new ArrayList<>(cells.size());
+            for (Interval[] cell : cells) {
+                for (List<Demand> demands : criterion.anyOf()) {
+                    narrow(cell, demands, axes).ifPresent(narrowed::add);
+                }
             }
             cells = narrowed;
         }
-        return cells.stream().map(cell -> box(cell, axes)).toList();
+        List<Box> boxes = new ArrayList<>(cells.size());
+        cells.forEach(cell -> boxes.add(box(cell, axes)));
+        return boxes;
     }
 
     /** The axes that conditions ask about, in the order in which they are first asked. */
     static List<Axis> axes(List<Rule> rules) {
-        return rules.stream().flatMap(rule -> rule.when().anyOf().stream()).flatMap(List::stream)
-                .flatMap(criterion -> criterion.anyOf().stream()).flatMap(List::stream).map(Demand::axis)
-                .distinct().toList();
+        Set<Axis> axes = new LinkedHashSet<>();
+        for (Rule rule : rules) {
+            for (List<Criterion> allOf : rule.when().anyOf()) {
+                for (Criterion criterion : allOf) {
+                    criterion.anyOf().forEach(demands -> demands.forEach(demand -> axes.add(demand.axis())));
+                }
+            }
+        }
+        return List.copyOf(axes);
     }
 
-    private static Optional<Map<Axis, Interval>> narrow(Map<Axis, Interval> cell, List<Demand> demands) {
-        Map<Axis, Interval> narrowed = new LinkedHashMap<>(cell);
+    /**
+     * A cell without what the demands leave out; nothing stands for an axis of which all is left, and what is
+     * demanded along other axes than these does not matter.
+     */
+    private static Optional<Interval[]> narrow(Interval[] cell, List<Demand> demands, List<Axis> axes) {
+        Interval[] narrowed = cell.clone();
         for (Demand demand : demands) {
-            Interval before = narrowed.getOrDefault(demand.axis(), demand.axis().all());
-            Optional<Interval> both = before.intersect(demand.interval());
-            if (both.isEmpty()) {
-                return Optional.empty();
+            int axis = axes.indexOf(demand.axis());
+            if (axis >= 0) {
+                Optional<Interval> both = narrowed[axis] == null ? Optional.of(demand.interval())
+                        : narrowed[axis].intersect(demand.interval());
+                if (both.isEmpty()) {
+                    return Optional.empty();
+                }
+                narrowed[axis] = both.get();
             }
-            narrowed.put(demand.axis(), both.get());
         }
         return Optional.of(narrowed);
     }
 
-    private static Box box(Map<Axis, Interval> cell, List<Axis> axes) {
-        return Box.of(axes.stream().map(axis -> cell.getOrDefault(axis, axis.all())).toList());
+    private static Box box(Interval[] cell, List<Axis> axes) {
+        for (int axis = 0; axis < cell.length; axis++) {
+            cell[axis] = cell[axis] == null ? axes.get(axis).all() : cell[axis];
+        }
+        return Box.of(cell);
     }
 }

@@ -41,8 +41,12 @@ final class FactAxes {
 
     /** Every fact that one of the rules asks about, by itself or in a formula. */
     static List<Axis> of(List<Rule> rules) {
-        return Boxes.axes(rules).stream().flatMap(axis -> known(axis.quantity())).map(FactAxes::of).distinct()
-                .toList();
+        return among(Boxes.axes(rules));
+    }
+
+    /** Every fact that one of the axes asks about, by itself or in a formula. */
+    static List<Axis> among(List<Axis> axes) {
+        return axes.stream().flatMap(axis -> known(axis.quantity())).map(FactAxes::of).distinct().toList();
     }
 
     private static Stream<Fact> known(Quantity quantity) {

@@ -15,7 +15,6 @@ import rungwright.region.Budget;
 import rungwright.region.GapSearch;
 import rungwright.region.Interval;
 import rungwright.region.OverlapSearch;
-import rungwright.region.Overlaps;
 import rungwright.region.Possible;
 import rungwright.region.Space;
 
@@ -27,7 +26,7 @@ import rungwright.region.Space;
  * decide?
  */
 final class Ground {
-    private static final int MOST_TWINS = 100_000;
+    private static final int MOST_TWINS = 1_000_000;
 
     private final Space space;
     private final Box whole;
@@ -37,7 +36,8 @@ final class Ground {
     private final List<List<Box>> boxes;
     private final List<Integer> outcomes;
     private final Set<String> unread;
-    private Optional<Map<Integer, List<Integer>>> twins = Optional.empty();
+    private final Map<Asked, Optional<Box>> asked = new HashMap<>();
+    private Optional<List<List<Integer>>> twins = Optional.empty();
 
     /** {@code unread} are the names of facts that ladders alone hang on. */
     Ground(Space space, Box whole, Budget budget, List<Box> above, List<Rule> rules, Set<String> unread) {
@@ -91,27 +91,19 @@ final class Ground {
     }
 
     /** For each rule the earlier ones of its outcome that it shares readings with, which speak first. */
-    private Map<Integer, List<Integer>> twins() {
+    private List<List<Integer>> twins() {
         if (twins.isEmpty()) {
-            Map<Integer, List<Integer>> found = new HashMap<>();
-            Overlaps overlaps = OverlapSearch.find(boxes, this::sameOutcome, Possible.ALWAYS, MOST_TWINS,
-                    budget);
-            overlaps.overlaps().forEach(overlap -> found
-                    .computeIfAbsent(overlap.second(), key -> new ArrayList<>()).add(overlap.first()));
-            twins = Optional.of(overlaps.all() ? found : allEarlier());
+            Optional<List<List<Integer>>> earlier = OverlapSearch.earlier(boxes, this::sameOutcome,
+                    MOST_TWINS, budget);
+            twins = Optional.of(earlier.orElseGet(this::allEarlier));
         }
         return twins.get();
     }
 
     /** The same without looking which rules share readings, where too many do. */
-    private Map<Integer, List<Integer>> allEarlier() {
-        Map<Integer, List<Integer>> earlier = new HashMap<>();
-        for (int rule = 0; rule < rules.size(); rule++) {
-            int late = rule;
-            earlier.put(rule, IntStream.range(0, rule).filter(first -> sameOutcome(first, late)).boxed()
-                    .toList());
-        }
-        return earlier;
+    private List<List<Integer>> allEarlier() {
+        return IntStream.range(0, rules.size()).mapToObj(late -> IntStream.range(0, late)
+                .filter(first -> sameOutcome(first, late)).boxed().toList()).toList();
     }
 
     /** Whether two rules have one outcome, so that they may overlap. */
@@ -157,13 +149,27 @@ final class Ground {
      * none.
      */
     Optional<Box> where(int rule, Box within) {
+        return rules.get(rule).when().otherwise() ? left(rule, within)
+                : boxes.get(rule).stream().flatMap(box -> box.intersect(within).stream())
+                .flatMap(box -> left(rule, box).stream()).findFirst();
+    }
+
+    /** A question for what earlier rules leave to one in a box; several checks ask the same. */
+    private record Asked(int rule, Box box) {
+    }
+
+    private Optional<Box> left(int rule, Box box) {
+        return asked.computeIfAbsent(new Asked(rule, box), asking -> free(box, before(rule)));
+    }
+
+    /** The boxes of what speaks before a rule. */
+    private List<Box> before(int rule) {
         if (rules.get(rule).when().otherwise()) {
-            return free(within, covered());
+            return covered();
         }
         List<Box> before = new ArrayList<>(above);
-        twins().getOrDefault(rule, List.of()).forEach(earlier -> before.addAll(boxes.get(earlier)));
-        return boxes.get(rule).stream().flatMap(box -> box.intersect(within).stream())
-                .flatMap(box -> free(box, before).stream()).findFirst();
+        twins().get(rule).forEach(earlier -> before.addAll(boxes.get(earlier)));
+        return before;
     }
 
     /** The same within the whole space, where the rule's row or window can be complete. */

@@ -3,8 +3,6 @@ package rungwright.program;
 import java.util.List;
 import rungwright.region.Axis;
 import rungwright.region.Box;
-import rungwright.region.Budget;
-import rungwright.region.Moment;
 
 /**
  * What rules can see at one moment, and what of it can be.
@@ -13,8 +11,6 @@ import rungwright.region.Moment;
  * @param parts disjoint boxes of those trainees who have a rung there
  */
 public record Scope(List<Axis> axes, List<Box> parts) {
-    private static final long NOTHING_ASKED = 1;
-
     /** Copies the lists. */
     public Scope {
         axes = List.copyOf(axes);
@@ -23,14 +19,12 @@ public record Scope(List<Axis> axes, List<Box> parts) {
 
     /** A session in a stage, judged by the stop rules, those of every stage and its own. */
     public static Scope of(Outline outline, Stage stage) {
-        Situation situation = Situation.in(outline, stage, Budget.of(NOTHING_ASKED));
-        return new Scope(situation.space().axes(), situation.parts());
+        return Situation.scope(outline, stage);
     }
 
     /** A section's rules at the moment when they are looked at. */
-    public static Scope of(Outline outline, RuleList list, Moment moment) {
-        Ground ground = Situation.alone(outline, list, moment, Budget.of(NOTHING_ASKED));
-        return new Scope(ground.space().axes(), List.of(ground.whole()));
+    public static Scope of(Outline outline, RuleList list) {
+        return Situation.scope(outline, list);
     }
 
     /** The boxes of a rule over these axes, which may overlap; none for an {@code otherwise}. */

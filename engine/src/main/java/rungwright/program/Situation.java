@@ -34,25 +34,47 @@ record Situation(Outline outline, Optional<Stage> stage, Space space, List<Box> 
 
     /** Rules of a list of their own, at a moment that is not a session in a stage. */
     static Ground alone(Outline outline, RuleList list, Moment moment, Budget budget) {
-        List<Axis> axes = withFacts(list.rules(), outline);
-        Space space = Space.of(axes, moment, budget);
-        return new Ground(space, space.whole(), budget, List.of(), list.rules(),
-                unread(list.rules(), outline));
+        List<Axis> read = Boxes.axes(list.rules());
+        Space space = Space.of(withFacts(read, outline), moment, budget);
+        return new Ground(space, space.whole(), budget, List.of(), list.rules(), unread(read, outline));
+    }
+
+    /** The axes of a session in a stage, and what can be there, without looking at what the rules ask. */
+    static Scope scope(Outline outline, Stage stage) {
+        List<Axis> axes = withFacts(Boxes.axes(all(outline, stage.rules())), outline);
+        return new Scope(axes, parts(whole(axes), axes, stage));
+    }
+
+    /** The same for rules of a list of their own. */
+    static Scope scope(Outline outline, RuleList list) {
+        List<Axis> axes = withFacts(Boxes.axes(list.rules()), outline);
+        return new Scope(axes, List.of(whole(axes)));
+    }
+
+    private static Box whole(List<Axis> axes) {
+        return Box.of(axes.stream().map(Axis::all).toList());
+    }
+
+    private static List<Rule> all(Outline outline, List<Rule> own) {
+        return Stream.of(outline.stop().rules(), outline.everyStage().rules(), own).flatMap(List::stream)
+                .toList();
     }
 
     private static Situation of(Outline outline, Optional<Stage> stage, List<Rule> own, Budget budget) {
-        List<Rule> all = Stream.of(outline.stop().rules(), outline.everyStage().rules(), own)
-                .flatMap(List::stream)
-                .toList();
-        Space space = Space.of(withFacts(all, outline), Moment.SESSION, budget);
+        List<Axis> read = Boxes.axes(all(outline, own));
+        Space space = Space.of(withFacts(read, outline), Moment.SESSION, budget);
         Box whole = space.whole();
-        Set<String> unread = unread(all, outline);
+        Set<String> unread = unread(read, outline);
         Ground stop = new Ground(space, whole, budget, List.of(), outline.stop().rules(), unread);
         Ground every = new Ground(space, whole, budget, stop.covered(), outline.everyStage().rules(), unread);
         Ground below = new Ground(space, whole, budget, every.covered(), own, unread);
-        List<Box> parts = stage.flatMap(one -> Absence.ofLadder(one.ladder()))
-                .map(absence -> without(whole, space.axes(), absence)).orElse(List.of(whole));
+        List<Box> parts = stage.map(one -> parts(whole, space.axes(), one)).orElse(List.of(whole));
         return new Situation(outline, stage, space, parts, stop, every, below);
+    }
+
+    private static List<Box> parts(Box whole, List<Axis> axes, Stage stage) {
+        return Absence.ofLadder(stage.ladder()).map(absence -> without(whole, axes, absence))
+                .orElse(List.of(whole));
     }
 
     /** The three lists, those that outrank the others first. */
@@ -87,15 +109,15 @@ record Situation(Outline outline, Optional<Stage> stage, Space space, List<Box> 
     }
 
     /** The names of facts that the rules do not read, though a ladder hangs on them. */
-    private static Set<String> unread(List<Rule> rules, Outline outline) {
-        List<Axis> read = FactAxes.of(rules);
+    private static Set<String> unread(List<Axis> axes, Outline outline) {
+        List<Axis> read = FactAxes.among(axes);
         return FactAxes.ofLadders(outline).stream().filter(axis -> !read.contains(axis))
                 .map(axis -> axis.quantity().name()).collect(Collectors.toSet());
     }
 
     /** The axes that the rules ask about, and those of facts in their formulas and behind ladders. */
-    private static List<Axis> withFacts(List<Rule> rules, Outline outline) {
-        return Stream.of(Boxes.axes(rules), FactAxes.of(rules), FactAxes.ofLadders(outline))
+    private static List<Axis> withFacts(List<Axis> read, Outline outline) {
+        return Stream.of(read, FactAxes.among(read), FactAxes.ofLadders(outline))
                 .flatMap(List::stream)
                 .distinct().toList();
     }

@@ -18,6 +18,9 @@ final class FirstFree implements FreeWalk.Visitor, FreeBoxes.Visitor {
     }
 
     static Cover in(Box cell, List<Box> boxes, Possible possible, Budget budget) {
+        if (Paring.covers(cell, boxes, budget)) {
+            return new Cover(Cover.Answer.YES, Optional.empty());
+        }
         FirstFree search = new FirstFree(possible, budget);
         boolean ended = FreeWalk.through(Cell.whole(cell, boxes), budget, search);
         if (search.found.isPresent()) {

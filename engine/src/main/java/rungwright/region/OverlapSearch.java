@@ -1,8 +1,10 @@
 package rungwright.region;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -59,11 +61,44 @@ public final class OverlapSearch {
         return new OverlapSearch(rules, wanted, possible, most, budget).run();
     }
 
+    /**
+     * For each rule the numbers of the earlier ones that matter to it and share a point with it, real or not,
+     * lowest first; nothing where there are more than {@code most} in all, or where the budget ended it.
+     */
+    public static Optional<List<List<Integer>>> earlier(
+            List<List<Box>> rules, Wanted wanted, int most, Budget budget) {
+        OverlapSearch search = new OverlapSearch(rules, wanted, Possible.ALWAYS, most, budget);
+        return search.boxes.isEmpty() ? Optional.of(rules.stream().map(rule -> List.<Integer>of()).toList())
+                : search.earlier(rules.size(), most);
+    }
+
+    private Optional<List<List<Integer>>> earlier(int rules, int most) {
+        List<BitSet> earlier = new ArrayList<>();
+        for (int rule = 0; rule < rules; rule++) {
+            earlier.add(new BitSet(0));
+        }
+        int[] left = {most};
+        Pairs.through(start(), budget, (firstBox, secondBox) -> {
+            int first = Math.min(owners.get(firstBox), owners.get(secondBox));
+            int second = Math.max(owners.get(firstBox), owners.get(secondBox));
+            if (first != second && !earlier.get(second).get(first) && wanted.matters(first, second)) {
+                earlier.get(second).set(first);
+                left[0]--;
+            }
+            return left[0] >= 0;
+        });
+        return budget.isSpent() || left[0] < 0 ? Optional.empty()
+                : Optional.of(earlier.stream().map(each -> each.stream().boxed().toList()).toList());
+    }
+
+    private Cell start() {
+        return Cell.whole(boxes.stream().reduce(Box::hull).orElseThrow(), boxes);
+    }
+
     private Overlaps run() {
         boolean finished = true;
         if (boxes.size() > 1) {
-            Box whole = boxes.stream().reduce(Box::hull).orElseThrow();
-            Pairs.through(Cell.whole(whole, boxes), budget, this::take);
+            Pairs.through(start(), budget, this::take);
             finished = !budget.isSpent();
         }
         return new Overlaps(new ArrayList<>(found.values()), finished && !more, finished);

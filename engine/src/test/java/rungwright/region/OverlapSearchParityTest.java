@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Example;
@@ -69,6 +70,23 @@ class OverlapSearchParityTest {
         for (Overlap overlap : overlaps.overlaps()) {
             assertEquals(largest(question, overlap), overlap.common().count());
         }
+    }
+
+    @Property(tries = 1_000)
+    void earlierRulesAreThoseThatShareAPointAndMatter(@ForAll("questions") Question question) {
+        OverlapSearch.Wanted odd = (first, second) -> (first + second) % 2 == 1;
+        List<List<Integer>> expected = new ArrayList<>();
+        for (int rule = 0; rule < question.rules().size(); rule++) {
+            int late = rule;
+            expected.add(IntStream.range(0, rule).filter(first -> odd.matters(first, late)
+                    && question.rules().get(first).stream().anyMatch(box ->
+                    question.rules().get(late).stream().anyMatch(box::meets))).boxed().toList());
+        }
+        int pairs = expected.stream().mapToInt(List::size).sum();
+        assertEquals(Optional.of(expected),
+                OverlapSearch.earlier(question.rules(), odd, pairs, Budget.of(PLENTY)));
+        assertEquals(pairs == 0, OverlapSearch.earlier(question.rules(), odd, Math.max(0, pairs - 1),
+                Budget.of(PLENTY)).isPresent());
     }
 
     @Property(tries = 500)
