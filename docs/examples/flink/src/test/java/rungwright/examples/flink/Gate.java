@@ -10,6 +10,9 @@ import org.apache.flink.api.connector.source.lib.NumberSequenceSource.NumberSequ
 
 /** Lets so many lines out of the source of a test, and then none until it is opened further. */
 final class Gate implements RateLimiter<NumberSequenceSplit> {
+    /** More than any test sends, even if some of it is sent again. */
+    static final long ALL = 1_000_000;
+
     private static Gate current = new Gate(0);
 
     private final Queue<CompletableFuture<Void>> waiting = new ArrayDeque<>();

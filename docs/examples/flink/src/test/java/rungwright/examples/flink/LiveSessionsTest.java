@@ -89,7 +89,7 @@ class LiveSessionsTest {
             Thread.sleep(10);
         }
 
-        Gate.open(sent.size());
+        Gate.open(Gate.ALL);
         job.getJobExecutionResult().get();
 
         assertEquals(new Straight().run(spec, sent).told(), told());
@@ -125,7 +125,7 @@ class LiveSessionsTest {
     private void restored(String savepoint, String program) throws Exception {
         Configuration configuration = LiveSessions.configuration(NEVER);
         configuration.set(StateRecoveryOptions.SAVEPOINT_PATH, savepoint);
-        start(configuration, program, 3, sent.size()).getJobExecutionResult().get();
+        start(configuration, program, 3, Gate.ALL).getJobExecutionResult().get();
     }
 
     private JobClient start(Configuration configuration, String program, int tasks, long open) throws Exception {
