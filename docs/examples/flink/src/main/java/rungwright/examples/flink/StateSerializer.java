@@ -19,17 +19,13 @@ public final class StateSerializer extends TypeSerializer<State> {
 
     @Override
     public void serialize(State state, DataOutputView target) throws IOException {
-        byte[] json = StateJson.text(state).getBytes(StandardCharsets.UTF_8);
-        target.writeInt(json.length);
-        target.write(json);
+        write(StateJson.text(state).getBytes(StandardCharsets.UTF_8), target);
     }
 
     @Override
     public State deserialize(DataInputView source) throws IOException {
-        byte[] json = new byte[source.readInt()];
-        source.readFully(json);
         try {
-            return StateJson.read(new String(json, StandardCharsets.UTF_8));
+            return StateJson.read(new String(read(source), StandardCharsets.UTF_8));
         } catch (BadJsonException e) {
             throw new IOException("no state: " + e.getMessage(), e);
         }
@@ -42,9 +38,18 @@ public final class StateSerializer extends TypeSerializer<State> {
 
     @Override
     public void copy(DataInputView source, DataOutputView target) throws IOException {
-        int length = source.readInt();
-        target.writeInt(length);
-        target.write(source, length);
+        write(read(source), target);
+    }
+
+    private static void write(byte[] json, DataOutputView target) throws IOException {
+        target.writeInt(json.length);
+        target.write(json);
+    }
+
+    private static byte[] read(DataInputView source) throws IOException {
+        byte[] json = new byte[source.readInt()];
+        source.readFully(json);
+        return json;
     }
 
     /** A state never changes, so it is its own copy. */
