@@ -9,16 +9,16 @@ import java.util.Optional;
  */
 public final class Program {
     private final Outline outline;
-    private final String fingerprint;
     private final Layer stop;
     private final Layer everyStage;
     private final Optional<Layer> afterABreak;
     private final Optional<Layer> placement;
     private final List<Layer> stages;
+    /** Empty until somebody asks: proving a spec does not, and should not wait for it. */
+    private volatile String fingerprint = "";
 
     Program(Outline outline) {
         this.outline = outline;
-        this.fingerprint = Fingerprint.of(outline);
         this.stop = new Layer(outline.stop().rules());
         this.everyStage = new Layer(outline.everyStage().rules());
         this.afterABreak = outline.afterABreak().map(list -> new Layer(list.rules()));
@@ -35,6 +35,9 @@ public final class Program {
      * A short code of what decides, which comments, layout, order of keys and words for people leave alone.
      */
     public String fingerprint() {
+        if (fingerprint.isEmpty()) {
+            fingerprint = Fingerprint.of(outline);
+        }
         return fingerprint;
     }
 
