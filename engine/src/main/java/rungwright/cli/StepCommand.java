@@ -17,11 +17,12 @@ import rungwright.step.Decision;
 import rungwright.step.Event;
 import rungwright.step.Stepper;
 import rungwright.text.CheckText;
+import rungwright.text.DecisionText;
 
 /** {@code step SPEC}: one decision, for scripts and other languages. */
 @Command(
         name = "step",
-        header = "Decide one event from a state, as JSON.",
+        header = "Decide one event from a state, as JSON or in plain words.",
         description = {
             "Reads a state and an event as JSON and writes the decision as JSON: what happens and why, the",
             "state after it, what to do next, and what would have gone another way. Without a state the",
@@ -35,6 +36,7 @@ import rungwright.text.CheckText;
             "For example:",
             "  rungwright step program.yaml --event enrol.json",
             "  rungwright step program.yaml --state state.json --event session.json",
+            "  rungwright step program.yaml --state state.json --event session.json --format text",
             "",
             "Exit code 0 where the event was decided, 1 where it was refused or the spec is not proven,",
             "2 where a file cannot be read or is not such JSON."
@@ -52,6 +54,13 @@ final class StepCommand implements Callable<Integer> {
     @Option(names = "--event", paramLabel = "FILE", required = true, description =
             "The event; - is standard input.")
     private String event = "";
+
+    @Option(names = "--format", paramLabel = "text|json", converter = Form.TextOrJson.class,
+            defaultValue = "json", description = "How to write the decision: json (the usual) or text.")
+    private Form form = Form.JSON;
+
+    @Mixin
+    private final Spoken spoken = new Spoken();
 
     @Mixin
     private final ProofSize size = new ProofSize();
@@ -71,9 +80,14 @@ final class StepCommand implements Callable<Integer> {
                     .forEach(console.err()::println);
             return Exit.TROUBLE;
         }
-        Decision decision = decide(examined.checked().program().get());
-        DecisionJson.write(console.out(), decision);
-        console.out().println();
+        Program program = examined.checked().program().get();
+        Decision decision = decide(program);
+        if (form == Form.TEXT) {
+            DecisionText.lines(program, decision, spoken.language()).forEach(console.out()::println);
+        } else {
+            DecisionJson.write(console.out(), decision);
+            console.out().println();
+        }
         return decision.isRefused() ? Exit.TROUBLE : Exit.FINE;
     }
 

@@ -2,6 +2,8 @@ package rungwright.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungwright.finding.Shown;
 import rungwright.journal.Group;
 import rungwright.journal.Sheet;
@@ -91,7 +93,8 @@ public final class SheetText implements SheetRow.Cases<Void> {
             row(row.name(), columns);
         } else {
             row(row.name(), "");
-            under(place + ", " + sessions + ", " + away);
+            under(Stream.of(place, sessions, away).filter(part -> !part.isEmpty())
+                    .collect(Collectors.joining(", ")));
         }
         if (!phrases.task(today).isEmpty()) {
             under(phrases.task(today));
