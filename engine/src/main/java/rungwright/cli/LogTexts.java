@@ -2,13 +2,12 @@ package rungwright.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import rungwright.replay.LogText;
 
 /** Opens logs as text in which what is not UTF-8 is a fault and no mark, counted as they are read. */
 record LogTexts(Console console, Progress progress) {
@@ -19,9 +18,11 @@ record LogTexts(Console console, Progress progress) {
     }
 
     BufferedReader open(String file) {
-        return new BufferedReader(new InputStreamReader(progress.counted(new Input(file, console).open()),
-                StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)
-                        .onUnmappableCharacter(CodingErrorAction.REPORT)));
+        return new BufferedReader(new LogText(bytes(file)));
+    }
+
+    InputStream bytes(String file) {
+        return progress.counted(new Input(file, console).open());
     }
 
     /** How many bytes there are to read; 0 where that is not known. */

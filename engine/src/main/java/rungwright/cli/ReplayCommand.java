@@ -2,6 +2,7 @@ package rungwright.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
@@ -23,6 +24,7 @@ import rungwright.replay.CsvLog;
 import rungwright.replay.CsvRoster;
 import rungwright.replay.CsvTrace;
 import rungwright.replay.LogLine;
+import rungwright.replay.QuickReplay;
 import rungwright.replay.Replay;
 import rungwright.replay.ReplayListener;
 import rungwright.replay.Roster;
@@ -46,6 +48,7 @@ import rungwright.text.ReplayText;
             "For example:",
             "  rungwright replay program.yaml log.csv --trainees trainees.csv",
             "  rungwright replay program.yaml log.jsonl --format json",
+            "  rungwright replay program.yaml ten-years.csv --summary",
             "",
             "Exit code 0 where everything agreed, 1 where something was refused, unreadable or other than",
             "expected, 2 where a file cannot be used."
@@ -71,6 +74,10 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "text|json|csv", converter = Form.TextJsonOrCsv.class,
             defaultValue = "text", description = "How to write the decisions: text (the usual), json or csv.")
     private Form form = Form.TEXT;
+
+    @Option(names = "--summary", description =
+            "Print only what is refused or unreadable, and the summary; many times faster for a long log.")
+    private boolean onlySummary;
 
     @Mixin
     private final ProofSize size = new ProofSize();
@@ -131,6 +138,34 @@ final class ReplayCommand implements Callable<Integer> {
     }
 
     private Summary run(Program program, Roster roster, ReplayListener listener) throws IOException {
+        return onlySummary ? summed(program, roster, new OnlyTrouble(listener))
+                : traced(program, roster, listener);
+    }
+
+    private Summary summed(Program program, Roster roster, ReplayListener listener) throws IOException {
+        LogTexts texts = LogTexts.of(logs, console, true);
+        bar = texts.progress();
+        QuickReplay replay = new QuickReplay(program, roster, listener,
+                Runtime.getRuntime().availableProcessors());
+        roster.unreadable().forEach(replay::unreadable);
+        List<InputStream> opened = new ArrayList<>();
+        try {
+            List<LogFile.Whole> wholes = new ArrayList<>();
+            for (String log : logs) {
+                opened.add(texts.bytes(log));
+                wholes.add(LogFile.whole(log, opened.get(opened.size() - 1), program, columnsToIgnore()));
+            }
+            wholes.forEach(each -> each.run(replay));
+        } finally {
+            for (InputStream bytes : opened) {
+                bytes.close();
+            }
+        }
+        bar.clear();
+        return replay.summary();
+    }
+
+    private Summary traced(Program program, Roster roster, ReplayListener listener) throws IOException {
         LogTexts texts = LogTexts.of(logs, console, form == Form.TEXT || !console.terminal());
         bar = texts.progress();
         Replay replay = new Replay(program, roster, listener);

@@ -4,7 +4,6 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.time.LocalDate;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +15,7 @@ import rungwright.measure.Fact;
 import rungwright.program.Outline;
 import rungwright.replay.ExpectedReader;
 import rungwright.replay.LogLine;
+import rungwright.replay.Stretch;
 import rungwright.step.Event;
 import rungwright.step.Trainee;
 
@@ -25,7 +25,7 @@ import rungwright.step.Trainee;
  * "expect":"hold"}}. Other events carry {@code "event"}. Lines are read as they are asked for; empty ones are
  * passed over.
  */
-public final class JsonLinesLog implements Iterator<LogLine> {
+public final class JsonLinesLog implements Stretch {
     private static final String SESSION = "session";
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
@@ -36,6 +36,7 @@ public final class JsonLinesLog implements Iterator<LogLine> {
     private Optional<LogLine> next = Optional.empty();
     private long line;
     private boolean ended;
+    private boolean broken;
 
     /** A log of a program; fields to be ignored are given by name. */
     public JsonLinesLog(BufferedReader text, Outline outline, Set<String> ignored) {
@@ -44,6 +45,25 @@ public final class JsonLinesLog implements Iterator<LogLine> {
         this.expectations = ExpectedReader.of(outline);
         this.facts = outline.facts().stream().map(Fact::name).toList();
         advance();
+    }
+
+    private JsonLinesLog(BufferedReader text, JsonLinesLog whole, long linesBefore) {
+        this.text = text;
+        this.ignored = whole.ignored;
+        this.expectations = whole.expectations;
+        this.facts = whole.facts;
+        this.line = linesBefore;
+        advance();
+    }
+
+    /** Some lines of such a log, behind so many. */
+    JsonLinesLog part(BufferedReader lines, long linesBefore) {
+        return new JsonLinesLog(lines, this, linesBefore);
+    }
+
+    @Override
+    public boolean isBroken() {
+        return broken;
     }
 
     @Override
@@ -83,6 +103,7 @@ public final class JsonLinesLog implements Iterator<LogLine> {
 
     private void fail(String why) {
         ended = true;
+        broken = true;
         next = Optional.of(new LogLine.Unreadable(line + 1, Optional.empty(), why));
     }
 

@@ -3,7 +3,6 @@ package rungwright.replay;
 import java.io.Reader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
@@ -19,21 +18,22 @@ import rungwright.program.Outline;
  * facts}), {@code expect}, {@code expect at}; and measures, facts and assessments by their names. Rows are
  * read as they are asked for.
  */
-public final class CsvLog implements Iterator<LogLine> {
+public final class CsvLog implements Stretch {
     /** Rows that belong to nobody are looked past so far, to see whether a session goes on behind them. */
     private static final int MOST_STRAYS = 30;
 
     private final LogColumns columns;
     private final CsvRows rows;
     private final EventRows events;
-    private final Recorded recorded = new Recorded();
+    private final Recorded recorded;
     private final Queue<LogLine> waiting = new ArrayDeque<>();
     private boolean ended;
 
-    private CsvLog(LogColumns columns, CsvRows rows) {
+    private CsvLog(LogColumns columns, EventRows events, CsvRows rows, Recorded recorded) {
         this.columns = columns;
         this.rows = rows;
-        this.events = new EventRows(columns);
+        this.events = events;
+        this.recorded = recorded;
     }
 
     /**
@@ -49,7 +49,19 @@ public final class CsvLog implements Iterator<LogLine> {
             return new Outcome(Optional.empty(), Optional.of(rows.trouble().orElse("the log is empty")));
         }
         LogColumns.Bound bound = LogColumns.bind(rows.next(), LogNames.of(outline), ignored);
-        return new Outcome(bound.columns().map(columns -> new CsvLog(columns, rows)), bound.refusal());
+        return new Outcome(bound.columns().map(columns -> new CsvLog(columns, new EventRows(columns), rows,
+                new RecordedByName())), bound.refusal());
+    }
+
+    /** A part of a log without its header, behind so many lines. */
+    static CsvLog part(LogColumns columns, EventRows events, Reader text, long linesBefore,
+            Recorded recorded) {
+        return new CsvLog(columns, events, CsvRows.of(text, linesBefore), recorded);
+    }
+
+    @Override
+    public boolean isBroken() {
+        return rows.trouble().isPresent();
     }
 
     @Override

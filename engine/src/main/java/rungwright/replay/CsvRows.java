@@ -20,12 +20,13 @@ import java.util.Optional;
 final class CsvRows implements Iterator<Row> {
     private static final int BYTE_ORDER_MARK = 0xFEFF;
 
-    private final RowHandler handler = new RowHandler();
+    private final RowHandler handler;
     private final Iterator<Row> rows;
     private Optional<Row> next = Optional.empty();
     private Optional<String> trouble = Optional.empty();
 
-    private CsvRows(Reader text) {
+    private CsvRows(Reader text, long linesBefore) {
+        this.handler = new RowHandler(linesBefore);
         // A quote that is never closed would otherwise swallow the rest of the log without a word.
         this.rows = CsvReader.builder().allowUnclosedQuote(false)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
@@ -35,7 +36,12 @@ final class CsvRows implements Iterator<Row> {
     }
 
     static CsvRows of(Reader text) {
-        return new CsvRows(new Unmarked(new BufferedReader(text)));
+        return new CsvRows(new Unmarked(new BufferedReader(text)), 0);
+    }
+
+    /** The rows of a part of a text that begins behind so many lines. */
+    static CsvRows of(Reader text, long linesBefore) {
+        return linesBefore == 0 ? of(text) : new CsvRows(text, linesBefore);
     }
 
     /** Why the rows ended before the text did. */

@@ -26,23 +26,26 @@ public record Expected(Optional<Kind> kind, Optional<At> at) {
 
         /** Whether a trainee in this state stands there. */
         public boolean holds(State state) {
+            return holds(state.status() == Status.REACHED, state.at().stageName(), state.at().rung(),
+                    state.at().rungName());
+        }
+
+        boolean holds(boolean isReached, String stage, int rung, String rungName) {
             if (text.equals(GOAL)) {
-                return state.status() == Status.REACHED;
+                return isReached;
             }
-            String stage = state.at().stageName();
             if (text.equals(stage)) {
                 return true;
             }
             int slash = stage.length();
             boolean sameStage = text.startsWith(stage) && text.substring(slash).stripLeading()
                     .startsWith("/");
-            return sameStage && isRung(text.substring(text.indexOf('/', slash) + 1).strip(), state);
+            return sameStage && isRung(text.substring(text.indexOf('/', slash) + 1).strip(), rung, rungName);
         }
 
-        private static boolean isRung(String rung, State state) {
-            OptionalInt number = number(rung);
-            return rung.equals(state.at().rungName())
-                    || number.isPresent() && number.getAsInt() == state.at().rung();
+        private static boolean isRung(String written, int rung, String rungName) {
+            OptionalInt number = number(written);
+            return written.equals(rungName) || number.isPresent() && number.getAsInt() == rung;
         }
 
         private static OptionalInt number(String text) {

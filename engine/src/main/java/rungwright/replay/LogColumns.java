@@ -61,6 +61,11 @@ final class LogColumns {
         return new Bound(bound.columns().map(columns -> new LogColumns(names, columns)), bound.refusal());
     }
 
+    /** How many columns a row has. */
+    int count() {
+        return columns.count();
+    }
+
     LogNames names() {
         return names;
     }

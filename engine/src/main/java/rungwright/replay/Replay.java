@@ -27,7 +27,7 @@ public final class Replay implements LogLine.Cases<Void> {
     private final Program program;
     private final Roster roster;
     private final ReplayListener listener;
-    private final Map<String, Optional<State>> states = new HashMap<>();
+    private final States states;
     private final Map<String, Traced> first = new HashMap<>();
     private final List<Traced> inOrder = new ArrayList<>();
     private final Map<Kind, Long> decisions = new EnumMap<>(Kind.class);
@@ -39,9 +39,15 @@ public final class Replay implements LogLine.Cases<Void> {
 
     /** A replay that tells a listener of every decision. */
     public Replay(Program program, Roster roster, ReplayListener listener) {
+        this(program, roster, listener, new States.ByName());
+    }
+
+    /** A replay that keeps states in a place of its caller's. */
+    Replay(Program program, Roster roster, ReplayListener listener, States states) {
         this.program = program;
         this.roster = roster;
         this.listener = listener;
+        this.states = states;
     }
 
     /** Runs a log to its end; can be called again with the log that follows. */
@@ -54,18 +60,24 @@ public final class Replay implements LogLine.Cases<Void> {
 
     /** What it has come to so far. */
     public Summary summary() {
-        return new Summary(states.size(), sessions, decisions, overrides, unreadable, refused, disagreements,
+        return new Summary(states.count(), sessions, decisions, overrides, unreadable, refused, disagreements,
                 inOrder);
     }
 
     /** The state of a trainee who is enrolled. */
     public Optional<State> state(String trainee) {
-        return states.getOrDefault(trainee, Optional.empty());
+        return states.of(trainee);
+    }
+
+    /** Counts what was decided elsewhere: sessions, disagreements aside, and decisions by kind. */
+    void add(long moreSessions, Map<Kind, Long> moreDecisions) {
+        sessions += moreSessions;
+        moreDecisions.forEach((kind, count) -> decisions.merge(kind, count, Long::sum));
     }
 
     @Override
     public Void entry(LogLine.Entry entry) {
-        Optional<State> state = states.computeIfAbsent(entry.trainee(), unknown -> Optional.empty());
+        Optional<State> state = states.met(entry.trainee());
         Decision decision = state.isPresent() ? Stepper.step(program, state.get(), entry.event())
                 : begin(entry);
         take(new Traced(entry.line(), entry.trainee(), entry.event(), decision, entry.expected()));
@@ -101,7 +113,7 @@ public final class Replay implements LogLine.Cases<Void> {
         }
         decision.outcome().breakMove().ifPresent(move -> decisions.merge(Kind.BREAK, 1L, Long::sum));
         if (!decision.isRefused()) {
-            states.put(traced.trainee(), decision.after());
+            states.put(traced.trainee(), decision.after().orElseThrow());
             sessions += traced.event() instanceof Event.Session ? 1 : 0;
         }
         refused += traced.isBad() ? 1 : 0;

@@ -10,7 +10,14 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Row> {
     private String[] cells = new String[FIRST_ROOM];
     private int count;
     private boolean misquoted;
-    private long line = 1;
+    private final long linesBefore;
+    private long line;
+
+    /** For a text that begins behind so many lines. */
+    RowHandler(long linesBefore) {
+        this.linesBefore = linesBefore;
+        this.line = linesBefore + 1;
+    }
 
     /** The line on which the latest row began, be it whole or not. */
     long line() {
@@ -19,7 +26,7 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Row> {
 
     @Override
     protected void handleBegin(long startingLineNumber) {
-        line = startingLineNumber;
+        line = linesBefore + startingLineNumber;
         count = 0;
         misquoted = false;
     }
