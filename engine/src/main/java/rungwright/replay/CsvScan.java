@@ -2,7 +2,6 @@ package rungwright.replay;
 
 import java.time.LocalDate;
 import java.util.Arrays;
-import rungwright.measure.Measure;
 import rungwright.program.Program;
 import rungwright.step.Rows;
 
@@ -16,7 +15,6 @@ import rungwright.step.Rows;
  */
 final class CsvScan {
     private static final int DAY_LENGTH = 10;
-    private static final int MOST_DIGITS = 4;
     private static final int NOTHING = -1;
 
     private final CsvRoles roles;
@@ -24,7 +22,7 @@ final class CsvScan {
     private final RecordEnd end = new RecordEnd();
     private final CellCache days = new CellCache(text -> Dates.read(text).map(LocalDate::toEpochDay)
             .orElse(CellCache.ODD));
-    private final Expectations expectations;
+    private final CsvSession session;
 
     private Chunk chunk;
     private byte[] bytes;
@@ -36,7 +34,6 @@ final class CsvScan {
     private long dayLow;
     private long dayHigh;
     private long sessionKey;
-    private long[] firstReadings = {};
     // Where a stretch begins that is not over, and whether the row before was plain.
     private int odd;
     private long oddLines;
@@ -45,17 +42,17 @@ final class CsvScan {
     CsvScan(LogColumns columns, Program program) {
         this.roles = new CsvRoles(columns, Rows.of(program));
         this.cells = new CsvCells(roles.count);
-        this.expectations = new Expectations(columns.names());
-        this.firstReadings = new long[2 * roles.count];
+        this.session = new CsvSession(roles, cells, columns.names());
     }
 
     Expectations expectations() {
-        return expectations;
+        return session.expectations();
     }
 
     void tellApart(Chunk next) {
         chunk = next;
         bytes = next.bytes();
+        session.of(next);
         open = NOTHING;
         odd = NOTHING;
         wasPlain = false;
@@ -127,7 +124,7 @@ final class CsvScan {
         boolean isOf = open != NOTHING && isSameName();
         return (isOf || isName(cells.from(trainee), cells.to(trainee)))
                 && cells.length(roles.date) == DAY_LENGTH
-                && cells.number(roles.date, days, bytes) != CellCache.ODD && sessionNumber() > 0
+                && cells.number(roles.date, days, bytes) != CellCache.ODD && session.number() > 0
                 && areEmpty(roles.empty);
     }
 
@@ -165,22 +162,6 @@ final class CsvScan {
         return cells.isAscii() || !CellCache.text(bytes, from, Math.min(to, chunk.length())).isEmpty();
     }
 
-    private int sessionNumber() {
-        return roles.session == Column.NOWHERE || cells.isEmpty(roles.session) ? 1 : digits(roles.session);
-    }
-
-    /** The number from 1 to 9999 in a cell of digits alone; 0 for another cell. */
-    private int digits(int cell) {
-        int number = 0;
-        for (int i = cells.from(cell); i < cells.to(cell); i++) {
-            if (bytes[i] < '0' || bytes[i] > '9' || cells.length(cell) > MOST_DIGITS) {
-                return 0;
-            }
-            number = 10 * number + bytes[i] - '0';
-        }
-        return number;
-    }
-
     private void row(int at, long lines, boolean isPlain) {
         if (!isPlain) {
             makeOdd(at, lines);
@@ -192,7 +173,7 @@ final class CsvScan {
             begin(at, lines);
         }
         wasPlain = true;
-        if (odd == NOTHING && !(open == at ? first(lines) : more())) {
+        if (odd == NOTHING && !(open == at ? session.first() : session.more())) {
             makeOdd(at, lines);
         }
     }
@@ -236,87 +217,7 @@ final class CsvScan {
         sessionKey = sessionCell();
         if (odd == NOTHING) {
             chunk.session(at, lines + 1, roles.readings.width);
-            chunk.who((int) cells.number(roles.date, days, bytes), sessionNumber(), name, nameEnd);
+            chunk.who((int) cells.number(roles.date, days, bytes), session.number(), name, nameEnd);
         }
-    }
-
-    // ---- what a row says
-
-    private boolean first(long lines) {
-        CsvRoles.Readings readings = roles.readings;
-        for (int i = 0; i < readings.cells.length; i++) {
-            firstReadings[2 * i] = cells.low(readings.cells[i]);
-            firstReadings[2 * i + 1] = cells.high(readings.cells[i]);
-        }
-        return readings() && expects() && set();
-    }
-
-    /** Whether a later row says nothing of its session that the first does not. */
-    private boolean more() {
-        CsvRoles.Readings readings = roles.readings;
-        for (int i = 0; i < readings.cells.length; i++) {
-            int cell = readings.cells[i];
-            boolean isSame = cells.low(cell) == firstReadings[2 * i] && cells.length(cell) <= Chunk.MOST
-                    && cells.high(cell) == firstReadings[2 * i + 1];
-            if (!cells.isEmpty(cell) && !isSame) {
-                return false;
-            }
-        }
-        return isBlank(roles.expect) && isBlank(roles.expectAt) && set();
-    }
-
-    private boolean isBlank(int column) {
-        return column == Column.NOWHERE || cells.isEmpty(column);
-    }
-
-    private boolean set() {
-        int set = roles.set;
-        if (set != Column.NOWHERE && !cells.isEmpty(set) && digits(set) != chunk.sets() + 1
-                || chunk.sets() == Measure.MOST_SETS) {
-            return false;
-        }
-        CsvRoles.Readings readings = roles.setReadings;
-        chunk.set(readings.width);
-        for (int i = 0; i < readings.cells.length; i++) {
-            int cell = readings.cells[i];
-            if (!cells.isEmpty(cell)) {
-                long position = cells.number(cell, readings.caches[i], bytes);
-                if (position == CellCache.ODD) {
-                    return false;
-                }
-                chunk.setReading(readings.measures[i], readings.width, position);
-            }
-        }
-        return true;
-    }
-
-    private boolean readings() {
-        CsvRoles.Readings readings = roles.readings;
-        for (int i = 0; i < readings.cells.length; i++) {
-            int cell = readings.cells[i];
-            if (!cells.isEmpty(cell)) {
-                long position = cells.number(cell, readings.caches[i], bytes);
-                if (position == CellCache.ODD) {
-                    return false;
-                }
-                chunk.reading(readings.measures[i], position);
-            }
-        }
-        return true;
-    }
-
-    private boolean expects() {
-        if (isBlank(roles.expect) && isBlank(roles.expectAt)) {
-            return true;
-        }
-        String kind = text(roles.expect);
-        String at = text(roles.expectAt);
-        int number = expectations.number(kind, at);
-        chunk.expect(Math.max(0, number));
-        return number >= 0;
-    }
-
-    private String text(int column) {
-        return isBlank(column) ? "" : CellCache.text(bytes, cells.from(column), cells.to(column)).strip();
     }
 }

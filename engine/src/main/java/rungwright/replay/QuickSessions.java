@@ -36,7 +36,7 @@ final class QuickSessions {
     private long sessions;
 
     /** How somebody starts on a day of whom nothing is known. */
-    private record Start(Kind kind, int lane, State state) {
+    private record Start(Kind kind, int lane, long[] words) {
     }
 
     QuickSessions(Program program, Roster roster, TraineeTable table) {
@@ -103,7 +103,7 @@ final class QuickSessions {
             return false;
         }
         Lane lane = table.lane(start.get().lane());
-        lane.write(start.get().state(), page, place + TraineeTable.WORDS);
+        System.arraycopy(start.get().words(), 0, page, place + TraineeTable.WORDS, before.length);
         if (step(log, found, at, page, place, lane) < 0) {
             return false;
         }
@@ -127,9 +127,9 @@ final class QuickSessions {
         Decision decision = Stepper.enrol(program, Event.Enrol.of(day, Trainee.UNKNOWN));
         Optional<State> state = decision.after().filter(after -> !decision.isRefused());
         Optional<Integer> lane = state.flatMap(after -> table.laneNumber(after.trainee()));
-        return lane.filter(number -> table.lane(number).write(state.orElseThrow(),
-                new long[table.rows().words()], 0))
-                .map(number -> new Start(decision.kind(), number, state.orElseThrow()));
+        long[] words = new long[before.length];
+        return lane.filter(number -> table.lane(number).write(state.orElseThrow(), words, 0))
+                .map(number -> new Start(decision.kind(), number, words));
     }
 
     /** Decides in the words of a slot and counts; under 0, and nothing has changed, for the long way. */
