@@ -57,7 +57,7 @@ final class CsvSession {
         return readings() && expects() && set();
     }
 
-    /** Takes a later row, which says nothing of its session that the first does not; false where it is odd. */
+    /** Takes a later row; false where it is odd, or says something of its session that the first does not. */
     boolean more() {
         CsvRoles.Readings readings = roles.readings;
         for (int i = 0; i < readings.cells.length; i++) {

@@ -83,7 +83,8 @@ final class Made {
     private void make() throws IOException {
         Path csvPart = csv.resolveSibling("part.csv");
         Path linesPart = csv.resolveSibling("part.jsonl");
-        try (Writer cells = Files.newBufferedWriter(csvPart); Writer lines = Files.newBufferedWriter(linesPart)) {
+        try (Writer cells = Files.newBufferedWriter(csvPart); Writer lines =
+                Files.newBufferedWriter(linesPart)) {
             cells.write("trainee,date,set,reps,support,clean,pain\n");
             long written = 0;
             for (int day = 0; written < rows; day++) {
@@ -109,9 +110,11 @@ final class Made {
             int reps = random.nextInt(20);
             int support = 10 + random.nextInt(60);
             boolean clean = random.nextInt(5) > 0;
-            cells.write(trainee + "," + date + "," + set + "," + reps + "," + support + "," + (clean ? "yes" : "no")
+            cells.write(trainee + "," + date + "," + set + "," + reps + "," + support + "," + (clean ? "yes"
+                    : "no")
                     + "," + (set == 1 ? pain : "") + "\n");
-            line.append(set > 1 ? "," : "").append("{\"reps\":").append(reps).append(",\"support\":").append(support)
+            line.append(set > 1 ? "," : "").append("{\"reps\":").append(reps).append(",\"support\":")
+                    .append(support)
                     .append(",\"clean\":").append(clean).append('}');
         }
         lines.write(line.append("]}\n").toString());

@@ -100,13 +100,15 @@ public final class Main {
             throw new IllegalStateException(command + " came to " + said);
         }
         String[] parts = said.strip().split(" ");
-        return new Result(Long.parseLong(parts[0]), parts[1], Long.parseLong(parts[2]), Long.parseLong(parts[3]));
+        return new Result(Long.parseLong(parts[0]), parts[1], Long.parseLong(parts[2]),
+                Long.parseLong(parts[3]));
     }
 
     /** What a command prints; nothing where it fails or is not there. */
     private static String run(List<String> command) throws InterruptedException {
         try {
-            Process process = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+            Process process = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT)
+                    .start();
             String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
             return process.waitFor() == 0 ? said : null;
         } catch (IOException e) {

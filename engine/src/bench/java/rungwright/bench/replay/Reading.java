@@ -24,8 +24,9 @@ import rungwright.replay.Roster;
 import rungwright.replay.Traced;
 
 /**
- * Reads a log once in one of several ways, in a process of its own, and prints the nanoseconds that took, what
- * it came to, the bytes of the heap in use afterwards, and the most memory that the process held, in KiB.
+ * Reads a log once in one of several ways, in a process of its own, and prints the nanoseconds that took,
+ * what it came to, the bytes of the heap in use afterwards, and the most memory that the process held, in
+ * KiB.
  */
 public final class Reading {
     private static final int BUFFER = 1 << 16;
