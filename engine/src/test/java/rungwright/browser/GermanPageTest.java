@@ -106,4 +106,24 @@ class GermanPageTest {
             assertEquals(Set.of(), english.inLines(text), () -> name + "\n" + text);
         }
     }
+
+    @Test
+    void numbersYesAndRungsAreReadAsGermansWriteThem() throws IOException, InterruptedException {
+        try (Browser browser = Browser.open()) {
+            Path page = Files.writeString(folder.resolve("page.html"), HandoutPage.of(programs().get("words"),
+                    HandoutWords.of(Language.GERMAN)));
+            browser.visit(page);
+            Keyboard keys = new Keyboard(browser);
+            keys.to("Ich weiß, wo ich stehe").enter().to("Datum").date("2026-03-02").to("qmass").type("80,5")
+                    .to("qlist").type("25,5; 10").to("qown").type("ja").to("Qn").type("10,5")
+                    .to("In welcher Stufe").type("Qs").to("Auf welcher Sprosse").type("99 kg").enter();
+            String refused = browser.text("document.getElementById('answer').innerText");
+            assertTrue(refused.contains("Deine sind: 2,5 kg; 5 kg; 7,5 kg; 10 kg; 12,5 kg;"), refused);
+            keys.to("Auf welcher Sprosse").over("12,5 kg").enter();
+            assertEquals("Du stehst jetzt hier: Qs, Sprosse 12,5 kg.",
+                    browser.text("document.getElementById('headline').textContent"));
+            assertTrue(browser.text("localStorage.getItem('handout ' + Handout.program.fingerprint)")
+                    .contains("\"qown\":[\"yes\"]"));
+        }
+    }
 }
