@@ -10,8 +10,8 @@ import java.util.function.ToLongFunction;
 
 /**
  * What the cells of one column mean, as a number each: read once with all care, and then known by their
- * bytes. Cells of up to {@value Chunk#MOST} bytes are found by them alone; where two claim the same room,
- * the latest has it, and the other is read again.
+ * bytes. Cells of up to {@value Chunk#MOST} bytes are found by them alone; where there is no room near for
+ * one more, it takes another's, which is then read again.
  */
 public final class CellCache {
     /** The number of a cell that only the long way can read. */
@@ -20,6 +20,7 @@ public final class CellCache {
     private static final int BITS = 10;
     private static final int WIDTH = 4;
     private static final int VALUE = 2;
+    private static final int TRIED = 8;
     private static final int MOST_LONG = 1024;
     private static final long SPREAD = 0x9E3779B97F4A7C15L;
 
@@ -40,14 +41,23 @@ public final class CellCache {
             return longer(text(bytes, from, to));
         }
         int room = (int) ((low ^ high * SPREAD) * SPREAD >>> Long.SIZE - BITS) * WIDTH;
-        if (known[room] == low && known[room + 1] == high) {
-            return known[room + VALUE];
+        for (int tried = 0; tried < TRIED; tried++) {
+            int at = room + tried * WIDTH & known.length - 1;
+            if (known[at] == low && known[at + 1] == high) {
+                return known[at + VALUE];
+            }
+            if (known[at] == 0) {
+                return keep(at, low, high, text(bytes, from, to));
+            }
         }
-        String text = text(bytes, from, to);
+        return keep(room, low, high, text(bytes, from, to));
+    }
+
+    private long keep(int at, long low, long high, String text) {
         long number = text.isEmpty() ? ODD : reader.applyAsLong(text);
-        known[room] = low;
-        known[room + 1] = high;
-        known[room + VALUE] = number;
+        known[at] = low;
+        known[at + 1] = high;
+        known[at + VALUE] = number;
         return number;
     }
 

@@ -1,5 +1,7 @@
 package rungwright.replay;
 
+import java.util.Arrays;
+
 /** The cells of one plain row of a CSV text, as bytes. */
 final class CsvCells {
     /**
@@ -19,6 +21,10 @@ final class CsvCells {
     private final long[] low;
     private final long[] high;
     private long marks;
+    // Of the row before: where it began, and its first two cells with the commas behind them.
+    private int before;
+    private int again;
+    private long firstMarks;
 
     CsvCells(int count) {
         this.count = count;
@@ -62,16 +68,49 @@ final class CsvCells {
         return cache.number(low[cell], high[cell], bytes, from[cell], to[cell]);
     }
 
+    /** Forgets the row before, for the next is of other bytes. */
+    void forget() {
+        again = 0;
+    }
+
     /** Reads the row that begins there and gives where the next begins, or {@link #ODD}. */
     int read(byte[] bytes, int begin) {
+        // The first two cells are mostly those of the row before: whose, and of which day.
+        boolean same = again > 0 && begin + again < bytes.length
+                && Arrays.equals(bytes, begin, begin + again, bytes, before, before + again);
+        int cell = 0;
         int at = begin;
-        marks = 0;
-        for (int cell = 0; cell < count; cell++) {
+        if (same) {
+            move(0, begin - before);
+            move(1, begin - before);
+            marks = firstMarks;
+            cell = 2;
+            at += again;
+        } else {
+            marks = 0;
+        }
+        before = begin;
+        return read(bytes, begin, cell, at);
+    }
+
+    private void move(int cell, int by) {
+        from[cell] += by;
+        to[cell] += by;
+    }
+
+    private int read(byte[] bytes, int begin, int first, int firstAt) {
+        int at = firstAt;
+        for (int cell = first; cell < count; cell++) {
             int stop = bytes[at] == '"' ? quoted(bytes, at, cell) : plain(bytes, at, cell);
             if (bytes[stop] != ',') {
+                again = cell > 1 ? again : 0;
                 return cell + 1 == count ? next(bytes, stop) : ODD;
             }
             at = stop + 1;
+            if (cell == 1) {
+                again = at - begin;
+                firstMarks = marks;
+            }
         }
         return ODD;
     }

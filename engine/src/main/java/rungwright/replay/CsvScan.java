@@ -53,6 +53,7 @@ final class CsvScan {
         chunk = next;
         bytes = next.bytes();
         session.of(next);
+        cells.forget();
         open = NOTHING;
         odd = NOTHING;
         wasPlain = false;

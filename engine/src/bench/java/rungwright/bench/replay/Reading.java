@@ -40,7 +40,21 @@ public final class Reading {
         // The proof is measured elsewhere.
         Program program = Checked.read(Made.SPEC).program().orElseThrow();
         long begin = System.nanoTime();
-        Object result = switch (arguments[0]) {
+        read(arguments[0], program, file);
+        long middle = System.nanoTime();
+        Object result = read(arguments[0], program, file);
+        long end = System.nanoTime();
+        System.gc();
+        Runtime runtime = Runtime.getRuntime();
+        long heap = runtime.totalMemory() - runtime.freeMemory();
+        String said = result instanceof QuickReplay replay ? replay.summary().sessions() + "/"
+                + replay.summary().isClean() : result.toString();
+        System.out.println((middle - begin) + " " + (end - middle) + " " + said + " " + heap + " " + peak());
+        Reference.reachabilityFence(result);
+    }
+
+    private static Object read(String way, Program program, Path file) throws IOException {
+        return switch (way) {
             case "bytes" -> bytes(file);
             case "fastcsv" -> records(file);
             case "fastcsv-cells" -> cells(file);
@@ -48,14 +62,6 @@ public final class Reading {
             case "jackson-texts" -> tokens(file, true);
             default -> replay(program, file);
         };
-        long took = System.nanoTime() - begin;
-        System.gc();
-        Runtime runtime = Runtime.getRuntime();
-        long heap = runtime.totalMemory() - runtime.freeMemory();
-        String said = result instanceof QuickReplay replay ? replay.summary().sessions() + "/"
-                + replay.summary().isClean() : result.toString();
-        System.out.println(took + " " + said + " " + heap + " " + peak());
-        Reference.reachabilityFence(result);
     }
 
     /** Every byte looked at, and nothing else: what no reader of such a file can beat. */
