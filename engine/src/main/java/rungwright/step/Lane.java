@@ -1,5 +1,6 @@
 package rungwright.step;
 
+import java.util.Optional;
 import rungwright.measure.Measure;
 
 /**
@@ -48,6 +49,24 @@ public final class Lane {
     /** The state that the words hold. */
     public State state(long[] states, int at) {
         return new RowState(plan, trainee).read(states, at);
+    }
+
+    /** A state of this trainee as a value; nothing where {@link #write} would put it into no words. */
+    public Optional<Held> hold(State state) {
+        long[] held = new long[words.size()];
+        return write(state, held, 0) ? Optional.of(new Held(held)) : Optional.empty();
+    }
+
+    /** The state that is held. */
+    public State state(Held held) {
+        return state(held.words(), 0);
+    }
+
+    /** Decides a session as {@link #step(long[], int, int, long[], int)} does, and leaves what was held. */
+    public Ruled step(Held held, int day, long[] row, int sets) {
+        long[] after = held.words().clone();
+        long code = step(after, 0, day, row, sets);
+        return new Ruled(code == Rows.LONG_WAY ? held : new Held(after), code);
     }
 
     /** The name of a rung (from 1) of a stage (from 0) for this trainee; empty without a ladder. */
