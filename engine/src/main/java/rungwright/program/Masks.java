@@ -86,6 +86,43 @@ public final class Masks {
         return bits[(first[axis] + run) * words + word];
     }
 
+    /**
+     * Whether a position on an axis is its own index, and all boxes are in one word: then {@link #inRow} may
+     * read the axis.
+     */
+    public boolean isPlain(int axis) {
+        return words == 1 && last[axis] != SOUGHT;
+    }
+
+    /**
+     * How the first axes, all of them plain, are read off a row: four numbers an axis.
+     *
+     * @param columns where in the row the position on each axis stands
+     * @param otherwise what a position under 0 counts as: another one, or {@link #NONE}
+     */
+    public int[] reading(int[] columns, int[] otherwise) {
+        int[] reading = new int[4 * columns.length];
+        for (int axis = 0; axis < columns.length; axis++) {
+            reading[4 * axis] = columns[axis];
+            reading[4 * axis + 1] = otherwise[axis];
+            reading[4 * axis + 2] = last[axis];
+            reading[4 * axis + 3] = first[axis];
+        }
+        return reading;
+    }
+
+    /** The boxes that allow the positions in a row on the axes of a reading. */
+    public long inRow(long[] row, int[] reading) {
+        long[] all = bits;
+        long left = -1L;
+        for (int i = 0; i < reading.length; i += 4) {
+            long position = row[reading[i]];
+            position = position < 0 ? reading[i + 1] : position;
+            left &= all[reading[i + 3] + (int) Math.min(position, reading[i + 2])];
+        }
+        return left;
+    }
+
     private int sought(int axis, long position) {
         int found = Arrays.binarySearch(starts[axis], position);
         return found >= 0 ? found : -found - 2;

@@ -18,6 +18,9 @@ public final class Lane {
     private final Trainee trainee;
     private final Fit fit;
     private final RowPlaces places;
+    private final boolean fits;
+    private final RowDeeds deeds;
+    private final RowList[] stages;
 
     /** Of a trainee whom the plan has read. */
     Lane(RowPlan plan, Trainee trainee) {
@@ -25,12 +28,16 @@ public final class Lane {
         this.words = plan.words();
         this.trainee = trainee;
         this.fit = trainee.fit();
-        this.places = new RowPlaces(plan, fit);
+        RowLadders ladders = RowLadders.of(plan, fit);
+        this.places = plan.places(ladders);
+        this.fits = ladders.fits();
+        this.deeds = new RowDeeds(words);
+        this.stages = plan.stages();
     }
 
     /** Whether states have room for the trainee's ladders. */
     boolean fits() {
-        return places.fit();
+        return fits;
     }
 
     /** The position of a fact's value; of a list, its number of items. */
@@ -84,20 +91,25 @@ public final class Lane {
      * @param sets how many sets; none counts as one without a reading
      */
     public long step(long[] states, int at, int day, long[] row, int sets) {
-        Status status = RowWords.status(states[at]);
-        if (status == Status.STOPPED || sets > Measure.MOST_SETS || day > FAR
-                || day < RowWords.low(states[at + 2])) {
+        if (sets > Measure.MOST_SETS || day > FAR || day < RowWords.low(states[at + 2])) {
             return Rows.LONG_WAY;
         }
-        if (status == Status.REACHED) {
-            states[at + 1] = RowWords.both(RowWords.low(states[at + 1]), day);
-            states[at + 2] = RowWords.both(day, 0);
-            return RowCode.of(Kind.HOLD, -1, 0);
+        if (!RowWords.isTraining(states[at])) {
+            return atRest(states, at, day);
         }
         int rows = Math.max(1, sets);
-        return plan.breaks().isThere() && RowWords.high(states[at + 1]) != RowWords.NEVER
+        return plan.breaks().rules().length > 0 && RowWords.high(states[at + 1]) != RowWords.NEVER
                 ? afterAbsence(states, at, day, row, rows)
-                : judge(states, at, day, row, rows, placeOf(states[at]), 0);
+                : judge(states, at, day, row, rows, placeOf(states[at]));
+    }
+
+    private static long atRest(long[] states, int at, int day) {
+        if (RowWords.status(states[at]) == Status.STOPPED) {
+            return Rows.LONG_WAY;
+        }
+        states[at + 1] = RowWords.both(RowWords.low(states[at + 1]), day);
+        states[at + 2] = RowWords.both(day, 0);
+        return RowCode.of(Kind.HOLD, -1, 0);
     }
 
     private static int placeOf(long word) {
@@ -106,49 +118,66 @@ public final class Lane {
 
     private long afterAbsence(long[] states, int at, int day, long[] row, int sets) {
         int place = placeOf(states[at]);
-        int rule = plan.breaks().rule(this, states, at, row, sets, RowWords.sessionsHere(states[at]),
+        long deed = plan.breaks().deed(this, states, at, row, sets, RowWords.sessionsHere(states[at]),
                 day - RowWords.low(states[at + 1]), day - RowWords.high(states[at + 1]));
-        int to = rule < 0 ? RowPlaces.NOWHERE : places.of(plan.rule(rule), place, states, at);
+        int rule = RowCode.rule(RowDeed.fired(deed));
+        int to = deed == RowDeed.NONE ? RowPlaces.NOWHERE : places.of(plan.rule(rule), place, states, at);
         if (to == RowPlaces.NOWHERE) {
             return Rows.LONG_WAY;
         }
         if (to == place) {
-            return judge(states, at, day, row, sets, place, 0);
+            return judge(states, at, day, row, sets, place);
         }
         if (to != RowPlaces.GOAL) {
-            return judge(states, at, day, row, sets, to,
+            return judgeMoved(states, at, day, row, sets, to,
                     RowCode.moved(rule, RowPlaces.stage(to), RowPlaces.rung(to)));
         }
-        begin(states, at, Status.REACHED, place, day, 0);
+        deeds.begin(states, at, Status.REACHED, place, day, 0);
         return RowCode.of(Kind.HOLD, -1, 0) | RowCode.moved(rule, 0, 0);
     }
 
-    /** Judges a session in a place, to which a break may have moved the trainee. */
-    private long judge(long[] states, int at, int day, long[] row, int sets, int place, long moved) {
-        RowPlace here = plan.stage(RowPlaces.stage(place));
-        int sessions = moved == 0 ? RowWords.sessionsHere(states[at]) : 0;
-        int days = moved == 0 ? day - RowWords.low(states[at + 1]) : 0;
-        int number = sessions == Integer.MAX_VALUE ? -1
-                : here.list().rule(this, states, at, row, sets, sessions + 1, days, 0);
-        if (number < 0 || !here.hasAll(row, sets)) {
+    private long judge(long[] states, int at, int day, long[] row, int sets, int place) {
+        RowList here = stages[RowPlaces.stage(place)];
+        int sessions = RowWords.sessionsHere(states[at]);
+        long deed = here.deed(this, states, at, row, sets, sessions + 1, day - RowWords.low(states[at + 1]),
+                0);
+        if (deed == RowDeed.NONE || sessions == Integer.MAX_VALUE || !here.hasAll(row, sets)) {
             return Rows.LONG_WAY;
         }
-        RowRule rule = plan.rule(number);
-        int met = rule.slot() < 0 ? 0
-                : 1 + (moved == 0 ? Integer.bitCount(words.tally(states, at, rule.slot())) : 0);
-        boolean fires = rule.slot() < 0 || met >= rule.wanted();
+        int to = places.known(deed, place);
+        if (to < 0 || RowDeed.is(Kind.STOP, deed)) {
+            return seldom(states, at, day, row, sets, place, deed, 0);
+        }
+        remember(states, at, row, sets);
+        return deeds.usual(states, at, day, deed, place, to, here.unmet());
+    }
+
+    /** Judges a session in another place, to which a break has moved the trainee. */
+    private long judgeMoved(long[] states, int at, int day, long[] row, int sets, int place, long moved) {
+        RowList here = stages[RowPlaces.stage(place)];
+        long deed = here.deed(this, states, at, row, sets, 1, 0, 0);
+        return deed == RowDeed.NONE || !here.hasAll(row, sets)
+                ? Rows.LONG_WAY
+                : seldom(states, at, day, row, sets, place, deed, moved);
+    }
+
+    /** What comes of a deed that leads to the goal, or where they left it, or after a break; or a stop. */
+    private long seldom(long[] states, int at, int day, long[] row, int sets, int place, long deed,
+            long moved) {
+        boolean fires = (moved == 0 ? words.met(states, at, deed) : 1) >= RowDeed.wanted(deed);
+        RowRule rule = plan.rule(RowCode.rule(RowDeed.fired(deed)));
         int to = fires ? places.of(rule, place, states, at) : place;
         if (to == RowPlaces.NOWHERE) {
             return Rows.LONG_WAY;
         }
-        if (moved != 0) {
-            begin(states, at, Status.TRAINING, place, day, 0);
-        }
         remember(states, at, row, sets);
-        Kind kind = !fires ? Kind.HOLD : to == RowPlaces.GOAL && rule.fires() == Kind.ADVANCE ? Kind.REACHED
-                : rule.fires();
-        go(states, at, day, here, number, kind, to, fires);
-        return RowCode.of(kind, number, met) | moved;
+        if (moved != 0) {
+            deeds.begin(states, at, Status.TRAINING, place, day, 0);
+        }
+        long code = RowDeed.is(Kind.STOP, deed) || to == RowPlaces.GOAL
+                ? deeds.end(states, at, day, deed, place)
+                : deeds.usual(states, at, day, deed, place, to, stages[RowPlaces.stage(place)].unmet());
+        return code | moved;
     }
 
     private void remember(long[] states, int at, long[] row, int sets) {
@@ -158,44 +187,6 @@ public final class Lane {
             if (position >= 0) {
                 words.remember(states, at, slot, (int) position);
             }
-        }
-    }
-
-    private void go(long[] states, int at, int day, RowPlace here, int number, Kind kind, int to,
-            boolean fires) {
-        long place = states[at];
-        if (kind == Kind.STOP) {
-            begin(states, at, Status.STOPPED, placeOf(place), day, number + 1);
-        } else if (to == RowPlaces.GOAL) {
-            begin(states, at, Status.REACHED, placeOf(place), day, 0);
-        } else if (to != placeOf(place)) {
-            begin(states, at, Status.TRAINING, to, day, 0);
-        } else {
-            states[at] = RowWords.withOneMore(place);
-            states[at + 1] = RowWords.both(RowWords.low(states[at + 1]), day);
-            states[at + 2] = RowWords.both(day, 0);
-            count(states, at, here.counted(), number, fires);
-        }
-    }
-
-    /** Counts anew in a place from today, on which there was a session. */
-    private void begin(long[] states, int at, Status status, int place, int day, int stoppedBy) {
-        int stage = RowPlaces.stage(place);
-        int rung = RowPlaces.rung(place);
-        states[at] = RowWords.place(status, stage, rung, 0);
-        states[at + 1] = RowWords.both(day, day);
-        states[at + 2] = RowWords.both(day, stoppedBy);
-        RowWords.leave(states, at, stage, rung);
-        for (int word = words.tallies(); word < words.previous(); word++) {
-            states[at + word] = 0;
-        }
-    }
-
-    private void count(long[] states, int at, int[] counted, int number, boolean fires) {
-        for (int slot = 0; slot < counted.length; slot++) {
-            int before = words.tally(states, at, slot);
-            int after = plan.rule(counted[slot]).counted(before, counted[slot] == number, fires);
-            words.count(states, at, slot, after);
         }
     }
 }

@@ -22,6 +22,11 @@ final class RowCode {
         return kind.ordinal() | (long) (rule + 1) << RULE | (long) progress << PROGRESS;
     }
 
+    /** The part about the sessions that met a rule. */
+    static long met(int sessions) {
+        return (long) sessions << PROGRESS;
+    }
+
     /** The part about a break that moved the trainee; rung 0 is the goal. */
     static long moved(int rule, int stage, int rung) {
         return (long) (rule + 1) << BREAK | (long) stage << STAGE | (long) rung << RUNG;

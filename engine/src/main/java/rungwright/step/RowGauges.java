@@ -29,8 +29,7 @@ record RowGauges(RowFigures figures) implements Axis.Cases<RowGauge>, Quantity.C
 
     @Override
     public RowGauge logged(Quantity.Logged quantity) {
-        RowReadings readings = figures.readings(quantity.measure());
-        return (lane, states, at, row, sets, sessionsHere, daysHere, daysAway) -> readings.reading(row);
+        return new RowReading(figures.readings(quantity.measure()));
     }
 
     @Override

@@ -2,6 +2,7 @@ package rungwright.step;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
@@ -17,18 +18,56 @@ import rungwright.region.Interval;
  */
 final class RowList {
     private final Masks masks;
-    private final int[] ruleOfBox;
+    // The numbers of the rules in force, and the deed of each box's rule.
+    private final int[] rules;
+    private final long[] deeds;
+    // Readings of the session come first; of so many the masks read the position off the row.
+    private final int plain;
+    private final int[] reading;
     private final RowGauge[] gauges;
+    private final long[] unmet;
+    private final RowReadings[] needed;
 
     /**
      * Of the lists, the one that outranks the others first.
      *
      * @param number the number of a rule
+     * @param all what rules do, by their number
+     * @param counted the rules that want several sessions
      */
-    RowList(List<Judge> lists, ToIntFunction<Rule> number, RowGauges makers) {
-        List<Axis> axes = lists.stream().flatMap(list -> list.axes().stream()).distinct().toList();
+    RowList(List<Judge> lists, ToIntFunction<Rule> number, RowRule[] all, RowGauges makers,
+            List<Counted> counted) {
+        List<Axis> asked = lists.stream().flatMap(list -> list.axes().stream()).distinct().toList();
+        List<RowGauge> found = asked.stream().map(axis -> axis.match(makers)).toList();
+        List<Integer> order = IntStream.range(0, asked.size()).boxed()
+                .sorted(Comparator.comparing(axis -> !(found.get(axis) instanceof RowReading))).toList();
+        List<Axis> axes = order.stream().map(asked::get).toList();
         List<Box> boxes = new ArrayList<>();
-        IntStream.Builder owners = IntStream.builder();
+        List<Integer> owners = owners(lists, number, axes, boxes);
+        List<Integer> inForce = owners.stream().distinct().toList();
+        this.rules = inForce.stream().mapToInt(Integer::intValue).toArray();
+        this.deeds = owners.stream().mapToLong(rule -> RowDeed.of(all[rule], rule, inForce.indexOf(rule)))
+                .toArray();
+        this.masks = Masks.of(axes, boxes);
+        List<RowGauge> gauges = order.stream().map(found::get).toList();
+        int plain = 0;
+        while (plain < gauges.size() && gauges.get(plain) instanceof RowReading && masks.isPlain(plain)) {
+            plain++;
+        }
+        List<RowReadings> readings = gauges.subList(0, plain).stream().map(RowReading.class::cast)
+                .map(RowReading::readings).toList();
+        this.reading = masks.reading(readings.stream().mapToInt(RowReadings::column).toArray(),
+                readings.stream().mapToInt(each -> (int) each.otherwise()).toArray());
+        this.plain = plain;
+        this.gauges = gauges.toArray(RowGauge[]::new);
+        this.unmet = RowCounts.unmet(counted);
+        this.needed = RowNeeds.of(lists, makers);
+    }
+
+    /** Collects the boxes, and gives the rule of each. */
+    private static List<Integer> owners(List<Judge> lists, ToIntFunction<Rule> number, List<Axis> axes,
+            List<Box> boxes) {
+        List<Integer> owners = new ArrayList<>();
         for (Judge list : lists) {
             for (Rule rule : lastOtherwise(list.rules())) {
                 for (Box box : list.boxes(rule)) {
@@ -37,9 +76,7 @@ final class RowList {
                 }
             }
         }
-        this.masks = Masks.of(axes, boxes);
-        this.ruleOfBox = owners.build().toArray();
-        this.gauges = axes.stream().map(axis -> axis.match(makers)).toArray(RowGauge[]::new);
+        return owners;
     }
 
     private static List<Rule> lastOtherwise(List<Rule> rules) {
@@ -56,14 +93,43 @@ final class RowList {
         return Box.of(Arrays.asList(sides));
     }
 
-    /** Whether there is any rule. */
-    boolean isThere() {
-        return ruleOfBox.length > 0;
+    /** The numbers of the rules in force. */
+    int[] rules() {
+        return rules;
     }
 
-    /** The number of the rule that speaks; -1 where a quantity has no value or cannot be worked out here. */
-    int rule(Lane lane, long[] states, int at, long[] row, int sets, int sessionsHere, int daysHere,
+    /** The bits of the counts that a session leaves which does not meet the rule, two counts a word. */
+    long[] unmet() {
+        return unmet;
+    }
+
+    /** Whether a row has the measures without which a session is refused. */
+    boolean hasAll(long[] row, int sets) {
+        for (RowReadings each : needed) {
+            if (!each.isLogged(row, sets)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The deed of the rule that speaks; none where a quantity has no value or cannot be worked out here. */
+    long deed(Lane lane, long[] states, int at, long[] row, int sets, int sessionsHere, int daysHere,
             int daysAway) {
+        if (masks.words() != 1) {
+            return amongMany(lane, states, at, row, sets, sessionsHere, daysHere, daysAway);
+        }
+        long left = masks.inRow(row, reading);
+        for (int axis = plain; axis < gauges.length; axis++) {
+            left &= masks.along(axis, gauges[axis].position(lane, states, at, row, sets, sessionsHere,
+                    daysHere,
+                    daysAway), 0);
+        }
+        return left == 0 ? RowDeed.NONE : deeds[masks.box(0, left)];
+    }
+
+    private long amongMany(Lane lane, long[] states, int at, long[] row, int sets, int sessionsHere,
+            int daysHere, int daysAway) {
         for (int word = 0; word < masks.words(); word++) {
             long left = -1L;
             for (int axis = 0; axis < gauges.length && left != 0; axis++) {
@@ -72,9 +138,9 @@ final class RowList {
                 left &= masks.along(axis, position, word);
             }
             if (left != 0) {
-                return ruleOfBox[masks.box(word, left)];
+                return deeds[masks.box(word, left)];
             }
         }
-        return -1;
+        return RowDeed.NONE;
     }
 }

@@ -1,55 +1,48 @@
 package rungwright.step;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import rungwright.program.Destination;
-import rungwright.program.Rung;
-import rungwright.program.Target;
-
-/** Where targets lead one trainee, in numbers: a place is its stage and its rung in one. */
+/**
+ * Where rules lead from each place, for trainees with the same ladders: a place is its stage and its rung.
+ */
 final class RowPlaces {
     /** A place that is not there for the trainee. */
     static final int NOWHERE = -1;
     static final int GOAL = -2;
 
+    /** It depends on where the trainee has been. */
+    private static final int ASK = -3;
     private static final int RUNG_BITS = 16;
+    private static final int MOST = 4096;
 
-    // The number of rungs of each stage, and where each fixed target leads; the last of these is the start.
+    private final RowPlan plan;
     private final int[] rungs;
     private final int[] fixed;
     private final int start;
-    private final boolean fit;
+    // By stage, then rule in force and rung; empty where there would be too many.
+    private final int[][] next;
 
-    RowPlaces(RowPlan plan, Fit trainee) {
-        this.rungs = new int[plan.stages()];
-        boolean fitting = true;
+    RowPlaces(RowPlan plan, RowLadders ladders) {
+        this.plan = plan;
+        this.rungs = ladders.rungs().stream().mapToInt(Integer::intValue).toArray();
+        this.fixed = ladders.fixed().stream().mapToInt(Integer::intValue).toArray();
+        this.start = ladders.start();
+        this.next = new int[rungs.length][];
         for (int stage = 0; stage < rungs.length; stage++) {
-            List<Rung> here = trainee.destinations().rungs(stage);
-            rungs[stage] = here.size();
-            fitting &= here.size() < RowWords.RUNGS
-                    && here.stream().map(Rung::name).distinct().count() == here.size();
+            next[stage] = next(stage, plan.stages()[stage].rules());
         }
-        this.fit = fitting;
-        this.fixed = Arrays.copyOf(plan.fixed().stream().mapToInt(target -> place(plan, trainee, target))
-                .toArray(), plan.fixed().size() + 1);
-        Target first = plan.plan().start(trainee);
-        int way = first.match(new RowTargets());
-        boolean isFixed = RowTargets.kind(way) == RowTargets.FIXED;
-        this.start = isFixed ? RowTargets.fixed(fixed.length - 1) : way;
-        fixed[fixed.length - 1] = isFixed ? place(plan, trainee, first) : NOWHERE;
     }
 
-    private static int place(RowPlan plan, Fit trainee, Target target) {
-        Optional<Destination> to = trainee.destinations().of(target, plan.plan().noPlace(), Map.of());
-        return to.map(where -> where.place().map(at -> place(at.stage(), at.rung())).orElse(GOAL))
-                .orElse(NOWHERE);
-    }
-
-    /** Whether states have room for all rungs, and each has a name of its own in its stage. */
-    boolean fit() {
-        return fit;
+    private int[] next(int stage, int[] rules) {
+        if ((long) rules.length * rungs[stage] > MOST) {
+            return new int[0];
+        }
+        int[] all = new int[rules.length * rungs[stage]];
+        for (int i = 0; i < all.length; i++) {
+            RowRule rule = plan.rule(rules[i / rungs[stage]]);
+            int from = place(stage, 1 + i % rungs[stage]);
+            int target = target(rule, from);
+            all[i] = RowTargets.kind(target) == RowTargets.LEFT ? ASK : follow(target, from, new long[0], 0);
+        }
+        return all;
     }
 
     static int place(int stage, int rung) {
@@ -64,15 +57,30 @@ final class RowPlaces {
         return place & (1 << RUNG_BITS) - 1;
     }
 
+    /**
+     * Where a deed leads from a place, as far as that is known of all trainees with these ladders; else under
+     * 0.
+     */
+    int known(long deed, int from) {
+        int stage = stage(from);
+        int index = RowDeed.inForce(deed) * rungs[stage] + rung(from) - 1;
+        int[] known = next[stage];
+        return index < known.length ? known[index] : ASK;
+    }
+
     /** Where a rule that fires leads from a place. */
     int of(RowRule rule, int from, long[] states, int at) {
+        return follow(target(rule, from), from, states, at);
+    }
+
+    private int target(RowRule rule, int from) {
         int to = rule.to();
         if (rule.fromTop() != RowTargets.NONE && rung(from) == rungs[stage(from)]) {
             to = rule.fromTop();
         } else if (rule.fromBottom() != RowTargets.NONE && rung(from) <= 1) {
             to = rule.fromBottom();
         }
-        return follow(to, from, states, at);
+        return RowTargets.kind(to) == RowTargets.START ? start : to;
     }
 
     private int follow(int target, int from, long[] states, int at) {
@@ -81,7 +89,6 @@ final class RowPlaces {
             case RowTargets.SAME -> from;
             case RowTargets.UP -> up(about, from);
             case RowTargets.DOWN -> place(stage(from), Math.max(1, rung(from) - about));
-            case RowTargets.START -> follow(start, from, states, at);
             case RowTargets.FIXED -> fixed[about];
             case RowTargets.LEFT -> left(about, from, states, at);
             default -> GOAL;

@@ -9,14 +9,12 @@ import rungwright.spec.RuleKind;
  * What a rule does, in numbers.
  *
  * @param fires the kind of decision when it fires and does not lead to the goal
- * @param slot where its sessions are counted, -1 for a rule that wants one
+ * @param slot where its sessions are counted, 0 for a rule that wants one
  * @param to where it leads, as {@link RowTargets} has it
  * @param fromTop where it leads from the top rung instead, or {@link RowTargets#NONE}
  * @param fromBottom the same from the bottom rung
- * @param window the bits of the sessions that are looked back at
  */
-record RowRule(Kind fires, int slot, int to, int fromTop, int fromBottom, int wanted, boolean row,
-        int window) {
+record RowRule(Kind fires, int slot, int to, int fromTop, int fromBottom, int wanted, boolean row) {
     static RowRule of(Rule rule, int slot, RowTargets targets) {
         int atTheEnd = rule.atTheEnd().map(target -> target.match(targets)).orElse(RowTargets.NONE);
         Repeat repeat = rule.repeat();
@@ -25,7 +23,7 @@ record RowRule(Kind fires, int slot, int to, int fromTop, int fromBottom, int wa
         return new RowRule(kind(rule.kind()), slot, to.match(targets),
                 rule.kind() == RuleKind.ADVANCE ? atTheEnd : RowTargets.NONE,
                 rule.kind() == RuleKind.FALL_BACK ? atTheEnd : RowTargets.NONE,
-                repeat.met(), repeat.row(), (1 << repeat.of() - 1) - 1);
+                repeat.met(), repeat.row());
     }
 
     private static Kind kind(RuleKind kind) {
@@ -37,13 +35,5 @@ record RowRule(Kind fires, int slot, int to, int fromTop, int fromBottom, int wa
             case BREAK -> Kind.BREAK;
             case PLACE -> Kind.PLACED;
         };
-    }
-
-    /** The sessions counted after one more. */
-    int counted(int before, boolean meets, boolean fires) {
-        if (row && (!meets || fires)) {
-            return 0;
-        }
-        return (before << 1 | (meets ? 1 : 0)) & window;
     }
 }

@@ -41,7 +41,7 @@ record RowState(RowPlan plan, Trainee trainee) {
     private boolean place(State state, long[] words) {
         Standing at = state.at();
         words[0] = RowWords.place(state.status(), at.stage(), at.rung(), state.sessionsHere());
-        return at.stage() < plan.stages() && at.equals(standing(at.stage(), at.rung()));
+        return at.stage() < plan.stages().length && at.equals(standing(at.stage(), at.rung()));
     }
 
     private Standing standing(int stage, int rung) {
@@ -84,7 +84,9 @@ record RowState(RowPlan plan, Trainee trainee) {
             if (rung == 0) {
                 return false;
             }
-            RowWords.leave(words, 0, stage, rung);
+            if (stage != state.at().stage()) {
+                RowWords.leftAt(words, 0, stage, rung);
+            }
         }
         return true;
     }
@@ -96,7 +98,7 @@ record RowState(RowPlan plan, Trainee trainee) {
             if (!inForce.counts(each.getKey(), each.getValue())) {
                 return false;
             }
-            plan.words().count(words, 0, labels.indexOf(each.getKey()), each.getValue().bits());
+            plan.words().tally(words, 0, 1 + labels.indexOf(each.getKey()), each.getValue().bits());
         }
         return true;
     }
@@ -135,8 +137,8 @@ record RowState(RowPlan plan, Trainee trainee) {
                 new ArrayList<>(plan.plan().inForce(RowWords.stage(states[at])).counted().values());
         for (int slot = 0; slot < counted.size(); slot++) {
             Rule rule = counted.get(slot).rule();
-            tallies.put(rule.label(), new Tally(counted.get(slot).code(), plan.words().tally(states, at,
-                    slot)));
+            tallies.put(rule.label(), new Tally(counted.get(slot).code(), plan.words().tally(states, at, slot
+                    + 1)));
         }
         return tallies;
     }
@@ -144,7 +146,9 @@ record RowState(RowPlan plan, Trainee trainee) {
     private Map<String, String> left(long[] states, int at) {
         Map<String, String> left = new LinkedHashMap<>();
         for (Stage stage : stages()) {
-            int rung = RowWords.left(states, at, stage.number());
+            int rung = stage.number() == RowWords.stage(states[at])
+                    ? RowWords.rung(states[at])
+                    : RowWords.left(states, at, stage.number());
             if (rung > 0) {
                 left.put(stage.name(), rungs(stage.number()).get(rung - 1).name());
             }

@@ -31,6 +31,11 @@ record RowWords(int tallies, int previous, int size) {
         return status.ordinal() | (long) stage << 2 | (long) rung << 12 | (long) sessionsHere << 28;
     }
 
+    /** Whether a place is that of one who is in training. */
+    static boolean isTraining(long place) {
+        return (place & 3) == 0;
+    }
+
     static Status status(long place) {
         return STATUSES[(int) place & 3];
     }
@@ -41,6 +46,11 @@ record RowWords(int tallies, int previous, int size) {
 
     static int rung(long place) {
         return (int) (place >>> 12) & RUNGS - 1;
+    }
+
+    /** The word of a place of somebody in training who is new there. */
+    static long training(int place) {
+        return (long) RowPlaces.stage(place) << 2 | (long) RowPlaces.rung(place) << 12;
     }
 
     /** The same place with one session more in it. */
@@ -65,12 +75,18 @@ record RowWords(int tallies, int previous, int size) {
         return (int) (word >>> HALF);
     }
 
-    /** The rung last held in a stage, 0 if never. */
+    /** The rung last held in a stage other than that of the place, 0 if never. */
     static int left(long[] states, int at, int stage) {
         return (int) (states[at + LEFT + (stage >> 2)] >>> ((stage & 3) << 4)) & RUNGS - 1;
     }
 
-    static void leave(long[] states, int at, int stage, int rung) {
+    /** Remembers the rung of a place that is left for another stage, whose rung is in the first word then. */
+    static void leave(long[] states, int at, int place, int next) {
+        leftAt(states, at, RowPlaces.stage(place), RowPlaces.rung(place));
+        leftAt(states, at, next, 0);
+    }
+
+    static void leftAt(long[] states, int at, int stage, int rung) {
         int shift = (stage & 3) << 4;
         long others = states[at + LEFT + (stage >> 2)] & ~(RUNGS - 1L << shift);
         states[at + LEFT + (stage >> 2)] = others | (long) rung << shift;
@@ -80,8 +96,30 @@ record RowWords(int tallies, int previous, int size) {
         return half(states[at + tallies + (slot >> 1)], slot);
     }
 
-    void count(long[] states, int at, int slot, int bits) {
+    void tally(long[] states, int at, int slot, int bits) {
         states[at + tallies + (slot >> 1)] = with(states[at + tallies + (slot >> 1)], slot, bits);
+    }
+
+    /** The sessions that met a rule, with one that does now. */
+    int met(long[] states, int at, long deed) {
+        int slot = RowDeed.slot(deed);
+        return 1 + Integer.bitCount((int) (states[at + tallies + (slot >> 1)] >>> ((slot & 1) << 5)));
+    }
+
+    /**
+     * Counts a session.
+     *
+     * @param unmet the bits that it leaves of the counts of all rules
+     * @param kept all bits, or none where counts begin anew
+     * @param slot the count of the rule that it meets
+     * @param bits what it adds to that
+     */
+    void count(long[] states, int at, long[] unmet, long kept, int slot, int bits) {
+        int first = at + tallies;
+        for (int word = 0; word < unmet.length; word++) {
+            states[first + word] = states[first + word] << 1 & unmet[word] & kept;
+        }
+        states[first + (slot >> 1)] |= (long) bits << ((slot & 1) << 5) & kept;
     }
 
     /** The position of an earlier reading, or -1. */
