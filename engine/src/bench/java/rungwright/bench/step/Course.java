@@ -1,9 +1,15 @@
 package rungwright.bench.step;
 
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.SplittableRandom;
+import rungwright.measure.Measure;
 import rungwright.program.Checked;
 import rungwright.program.Program;
+import rungwright.step.Event;
 
 /**
  * The program that all ways of deciding are measured on, an invented winter course: 8 measures, 6 stages of 5
@@ -83,6 +89,16 @@ final class Course {
     static Program program() {
         Checked checked = Checked.read(SPEC);
         return checked.program().orElseThrow(() -> new IllegalStateException(checked.findings().toString()));
+    }
+
+    /** A session as the stepper takes it. */
+    static Event.Session event(Program program, LocalDate day, long[] row) {
+        Map<String, String> readings = new LinkedHashMap<>();
+        List<Measure> measures = program.outline().measures();
+        for (int measure = 0; measure < row.length; measure++) {
+            readings.put(measures.get(measure).name(), measures.get(measure).values().show(row[measure]));
+        }
+        return Event.Session.of(day, readings, List.of());
     }
 
     /** So many sessions, always the same, as positions; pain and dizziness are rarely a reason to stop. */
