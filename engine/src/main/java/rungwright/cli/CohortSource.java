@@ -13,6 +13,7 @@ import java.util.Set;
 import rungwright.journal.Cohort;
 import rungwright.journal.Folder;
 import rungwright.journal.LoggedCohort;
+import rungwright.journal.NamedStore;
 import rungwright.program.Outline;
 import rungwright.program.Program;
 import rungwright.replay.CsvRoster;
@@ -39,7 +40,16 @@ record CohortSource(Console console, Optional<String> trainees, Set<String> igno
         if (!folder.others().isEmpty()) {
             console.err().println(SheetText.leftOut(folder.others(), OTHERS_SHOWN));
         }
-        return Cohort.of(program, folder.journals().stream());
+        return cohort(program, folder.journals());
+    }
+
+    /** Read side by side, with a bar on the terminal while it takes long. */
+    private Cohort cohort(Program program, List<NamedStore> journals) {
+        Progress bar = new Progress(console.err(), console.notesOnTerminal(), journals.size(),
+                System::nanoTime);
+        Cohort cohort = Cohort.of(program, CountedStore.all(journals, bar));
+        bar.clear();
+        return cohort;
     }
 
     private static boolean isFolder(String file) {

@@ -13,12 +13,14 @@ import java.util.List;
 import java.util.stream.Stream;
 import rungwright.journal.Cohort;
 import rungwright.replay.CsvTable;
+import rungwright.text.Language;
 import rungwright.text.ReportTable;
 import rungwright.text.ReportTables;
 import rungwright.text.UsageText;
 
 /**
- * The tables of a report as files in a folder; where there are several groups, a column says whose a row is.
+ * The tables of a report as files in a folder, for programs: in English, whatever the page is in. Where there
+ * are several groups, a column says whose a row is.
  */
 record CsvFolder(String folder) {
     void write(List<Cohort> cohorts) {
@@ -27,15 +29,19 @@ record CsvFolder(String folder) {
         } catch (IOException | InvalidPathException e) {
             throw new CannotReadException(UsageText.unwritable(folder));
         }
-        List<List<ReportTable>> all = cohorts.stream().map(cohort -> Stream.concat(
-                ReportTables.of(cohort).stream(), Stream.of(ReportTables.curves(cohort))).toList()).toList();
+        List<List<ReportTable>> all = cohorts.stream().map(CsvFolder::tables).toList();
         for (int table = 0; table < all.get(0).size(); table++) {
             write(cohorts, all, table);
         }
         if (cohorts.size() > 1) {
-            ReportTable groups = ReportTables.sideBySide(cohorts);
+            ReportTable groups = ReportTables.sideBySide(cohorts, Language.ENGLISH);
             write(groups.file(), groups.columns(), groups.rows());
         }
+    }
+
+    private static List<ReportTable> tables(Cohort cohort) {
+        return Stream.concat(ReportTables.of(cohort, Language.ENGLISH).stream(),
+                Stream.of(ReportTables.curves(cohort, Language.ENGLISH))).toList();
     }
 
     private void write(List<Cohort> cohorts, List<List<ReportTable>> all, int number) {

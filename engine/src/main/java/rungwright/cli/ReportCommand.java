@@ -20,6 +20,7 @@ import rungwright.program.Program;
 import rungwright.text.CheckText;
 import rungwright.text.Colours;
 import rungwright.text.ReportText;
+import rungwright.text.ReportWords;
 import rungwright.text.UsageText;
 
 /** {@code report SPEC LOG|FOLDER}: what became of everybody. */
@@ -87,6 +88,9 @@ final class ReportCommand implements Callable<Integer> {
     private Optional<String> csv = Optional.empty();
 
     @Mixin
+    private final Spoken spoken = new Spoken();
+
+    @Mixin
     private final OutFile file = new OutFile();
 
     @Mixin
@@ -136,8 +140,8 @@ final class ReportCommand implements Callable<Integer> {
         }
         if (otherSpec.isPresent()) {
             Cohort others = source.read(other, files);
-            return titled(all, "version " + program.outline().version(), others,
-                    "version " + other.outline().version());
+            ReportWords words = ReportWords.in(spoken.language());
+            return titled(all, words.version(program), others, words.version(other));
         }
         return List.of(all);
     }
@@ -148,10 +152,9 @@ final class ReportCommand implements Callable<Integer> {
         return parts.length == 0 ? file : parts[parts.length - 1];
     }
 
-    private static List<Cohort> titled(Cohort one, String title, Cohort other, String otherTitle) {
-        boolean same = title.equals(otherTitle);
-        return List.of(one.titled(same ? title + " (first)" : title),
-                other.titled(same ? otherTitle + " (second)" : otherTitle));
+    private List<Cohort> titled(Cohort one, String title, Cohort other, String otherTitle) {
+        List<String> titles = ReportWords.in(spoken.language()).titles(title, otherTitle);
+        return List.of(one.titled(titles.get(0)), other.titled(titles.get(1)));
     }
 
     private static List<Cohort> groups(Program program, Cohort all, String fact) {
@@ -169,11 +172,12 @@ final class ReportCommand implements Callable<Integer> {
     private void write(List<Cohort> cohorts, OutputStream out) throws IOException {
         switch (form) {
             case JSON -> ReportJson.write(out, cohorts);
-            case HTML -> out.write(ReportPage.of(cohorts).getBytes(StandardCharsets.UTF_8));
+            case HTML -> out.write(ReportPage.of(cohorts, spoken.language())
+                    .getBytes(StandardCharsets.UTF_8));
             case TEXT -> {
                 Colours colours = file.isConsole() ? shade.colours(console) : Colours.OFF;
-                String text = String.join("\n", ReportText.lines(cohorts, colours)) + "\n";
-                out.write(text.getBytes(StandardCharsets.UTF_8));
+                List<String> lines = ReportText.lines(cohorts, colours, spoken.language());
+                out.write((String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
             }
         }
     }

@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -113,9 +112,8 @@ final class SheetCommand implements Callable<Integer> {
     private Sheet sheet(Program program, List<NamedStore> journals) {
         Progress bar = new Progress(console.err(), console.notesOnTerminal(), journals.size(),
                 System::nanoTime);
-        Stream<NamedStore> counted = journals.parallelStream()
-                .map(each -> new NamedStore(each.name(), new CountedStore(each.store(), bar)));
-        Sheet sheet = Sheet.of(program, day.orElse(console.today()), stalledAfter, counted);
+        Sheet sheet = Sheet.of(program, day.orElse(console.today()), stalledAfter,
+                CountedStore.all(journals, bar));
         bar.clear();
         return sheet;
     }

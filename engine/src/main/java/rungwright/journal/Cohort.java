@@ -1,16 +1,12 @@
 package rungwright.journal;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import rungwright.finding.Shown;
 import rungwright.program.Program;
-import rungwright.step.ProgramId;
 
 /**
  * What became of everybody who followed a program: how far they got and how long it took, counting properly
@@ -37,31 +33,14 @@ public record Cohort(String title, Program program, List<Member> members, List<L
         leftOut = List.copyOf(leftOut);
     }
 
-    /** That of a class whose journals these are. */
+    /**
+     * That of a class whose journals these are. Journals of a parallel stream are read side by side, each by
+     * one thread, and their people still stand in their order.
+     */
     public static Cohort of(Program program, Stream<NamedStore> journals) {
-        List<Member> members = new ArrayList<>();
-        List<LeftOut> leftOut = new ArrayList<>();
-        journals.forEach(journal -> add(program, journal, members, leftOut));
-        return new Cohort("", program, members, leftOut);
-    }
-
-    private static void add(Program program, NamedStore journal, List<Member> members,
-            List<LeftOut> leftOut) {
-        try {
-            Contents contents = journal.store().read();
-            Fold fold = Fold.of(program, contents.entries());
-            Optional<String> trouble = contents.damage()
-                    .map(damage -> "line " + damage.line() + " is damaged: " + damage.reason())
-                    .or(() -> fold.otherProgram().map(ProgramId::name)
-                            .map(name -> "its entries are of " + Shown.quoted(name)));
-            Course course = new Course(journal.name(), program.outline().stages().size());
-            fold.happenings().forEach(each -> course.take(each.event(), each.decision()));
-            Optional<Member> member = trouble.isPresent() ? Optional.empty() : course.member();
-            member.ifPresentOrElse(members::add, () -> leftOut.add(new LeftOut(journal.name(),
-                    trouble.orElse(course.reason().isEmpty() ? "not enrolled" : course.reason()))));
-        } catch (IOException e) {
-            leftOut.add(new LeftOut(journal.name(), "it cannot be opened"));
-        }
+        List<Counted> counted = journals.map(journal -> Counted.of(program, journal)).toList();
+        return new Cohort("", program, counted.stream().flatMap(each -> each.member().stream()).toList(),
+                counted.stream().flatMap(each -> each.leftOut().stream()).toList());
     }
 
     /** The same under another title. */
@@ -111,6 +90,12 @@ public record Cohort(String title, Program program, List<Member> members, List<L
     /** What the sessions in each stage came to, in order. */
     public List<StageUse> stages() {
         return IntStream.range(0, goalNumber()).mapToObj(stage -> StageUse.of(stage, members)).toList();
+    }
+
+    /** What the sessions on each rung came to, for stages that have rungs: easiest first. */
+    public List<RungUse> rungs() {
+        return program.outline().stages().stream().flatMap(stage -> RungUse.of(stage, members).stream())
+                .toList();
     }
 
     /** How often each rule spoke, in the order of the text. */

@@ -22,6 +22,7 @@ final class Course {
     private final int stages;
     private final Map<Integer, Arrival> arrivals = new TreeMap<>();
     private final Map<Integer, Spell> spells = new TreeMap<>();
+    private final Map<Standing, Spell> rungs = new LinkedHashMap<>();
     private final Map<RuleRef, Use> uses = new LinkedHashMap<>();
     private Map<String, List<String>> facts = Map.of();
     private int start;
@@ -101,6 +102,7 @@ final class Course {
         sessions++;
         Standing at = decision.breakMove().flatMap(BreakMove::to).orElse(before.at());
         spells.merge(at.stage(), spell(decision.kind()), Spell::plus);
+        rungs.merge(at, spell(decision.kind()), Spell::plus);
         boolean up = decision.kind() == Kind.ADVANCE || decision.kind() == Kind.REACHED;
         sinceAdvance = up ? 0 : sinceAdvance + 1;
     }
@@ -131,8 +133,7 @@ final class Course {
     Optional<Member> member() {
         return now.map(state -> new Member(name, facts, start, cameOver, began, state.latest(), arrivals,
                 endOfProgramAlone.orElse(new Arrival(sessions, daysUntil(state.latest()), true)), sessions,
-                spells,
-                uses, absences, longestAway, coachMoves, refused, sinceAdvance, state));
+                spells, rungs, uses, absences, longestAway, coachMoves, refused, sinceAdvance, state));
     }
 
     /** Why nothing is known of a trainee who never began. */

@@ -1,5 +1,6 @@
 package rungwright.journal;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -35,8 +36,14 @@ public record KaplanMeier(List<Wait> waits, List<Step> steps) {
      * @param arrived how many arrived
      * @param lost how many were last heard of
      * @param underWay the share still under way afterwards
+     * @param spread Greenwood's sum until then: of each time so far
+     *     {@code arrived / (at risk × (at risk - arrived))}
      */
-    public record Step(long time, int atRisk, int arrived, int lost, Ratio underWay) {
+    public record Step(long time, int atRisk, int arrived, int lost, Ratio underWay, BigDecimal spread) {
+        /** Its 95 % confidence limits; nothing before the first arrival, or where nobody is left. */
+        public Optional<Limits> limits() {
+            return Limits.of(underWay, spread);
+        }
     }
 
     /** That of these waits. */
@@ -47,11 +54,13 @@ public record KaplanMeier(List<Wait> waits, List<Step> steps) {
         List<Step> steps = new ArrayList<>();
         int atRisk = waits.size();
         Ratio underWay = Ratio.ONE;
+        BigDecimal spread = BigDecimal.ZERO;
         for (Map.Entry<Long, int[]> time : byTime.entrySet()) {
             int lost = time.getValue()[0];
             int arrived = time.getValue()[1];
             underWay = underWay.times(Ratio.of(atRisk - arrived, atRisk));
-            steps.add(new Step(time.getKey(), atRisk, arrived, lost, underWay));
+            spread = spread.add(Limits.added(atRisk, arrived));
+            steps.add(new Step(time.getKey(), atRisk, arrived, lost, underWay, spread));
             atRisk -= arrived + lost;
         }
         return new KaplanMeier(waits, steps);
@@ -89,6 +98,21 @@ public record KaplanMeier(List<Wait> waits, List<Step> steps) {
     /** The first time by which at least half have arrived; nothing where that time is not known yet. */
     public Optional<Long> median() {
         return whenAtMost(HALF);
+    }
+
+    /**
+     * The 95 % confidence limit below the median: the first time at which the lower limit of the share is no
+     * more than half. Nothing where that is not known.
+     */
+    public Optional<Long> medianLow() {
+        return steps.stream().filter(step -> step.limits().filter(Limits::lowIsAtMostHalf).isPresent())
+                .findFirst().map(Step::time);
+    }
+
+    /** The limit above it, by the upper limit of the share; nothing where that is not reached yet. */
+    public Optional<Long> medianHigh() {
+        return steps.stream().filter(step -> step.limits().filter(Limits::highIsAtMostHalf).isPresent())
+                .findFirst().map(Step::time);
     }
 
     /** The first time by which at least three quarters have arrived, if that is known yet. */

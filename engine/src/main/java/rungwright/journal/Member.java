@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rungwright.program.Standing;
 import rungwright.step.RuleRef;
 import rungwright.step.State;
 import rungwright.step.Status;
@@ -24,6 +25,7 @@ import rungwright.step.Status;
  * @param followed how long the program alone has moved them: until the coach's first move, else to the end
  * @param sessions accepted sessions, those at the goal left out
  * @param spells by number of stage
+ * @param rungs by stage and rung
  * @param uses by rule
  * @param absences moves after a break
  * @param longestAway days of the longest time between two sessions
@@ -34,13 +36,14 @@ import rungwright.step.Status;
  */
 public record Member(String name, Map<String, List<String>> facts, int start, boolean cameOver,
         LocalDate began, LocalDate lastSeen, Map<Integer, Arrival> arrivals, Arrival followed, int sessions,
-        Map<Integer, Spell> spells, Map<RuleRef, Use> uses, int absences, long longestAway, int coachMoves,
-        int refused, int sinceAdvance, State now) {
+        Map<Integer, Spell> spells, Map<Standing, Spell> rungs, Map<RuleRef, Use> uses, int absences,
+        long longestAway, int coachMoves, int refused, int sinceAdvance, State now) {
     /** Copies the maps. */
     public Member {
         facts = copy(facts);
         arrivals = copy(arrivals);
         spells = copy(spells);
+        rungs = copy(rungs);
         uses = copy(uses);
     }
 

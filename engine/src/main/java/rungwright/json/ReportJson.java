@@ -10,6 +10,7 @@ import rungwright.journal.KaplanMeier;
 import rungwright.journal.LeftOut;
 import rungwright.journal.Reach;
 import rungwright.journal.RuleUse;
+import rungwright.journal.RungUse;
 import rungwright.journal.Spell;
 import rungwright.journal.StageUse;
 
@@ -52,6 +53,7 @@ public final class ReportJson {
         json.writeBooleanField("small", cohort.isSmall());
         array("places", cohort.reaches(), reach -> place(cohort, reach));
         array("stages", cohort.stages(), stage -> stage(cohort, stage));
+        array("rungs", cohort.rungs(), this::rung);
         array("rules", cohort.rules(), this::rule);
         array("trainees", cohort.members(), member -> new MemberJson(json).write(cohort, member));
         array("left out", cohort.leftOut(), this::leftOut);
@@ -87,6 +89,8 @@ public final class ReportJson {
         time("half by", times.median());
         time("left then", times.median().map(half -> (long) times.left(half)));
         time("three quarters by", times.thirdQuarter());
+        time("half low", times.medianLow());
+        time("half high", times.medianHigh());
         array("steps", times.steps(), this::step);
         json.writeEndObject();
     }
@@ -105,6 +109,10 @@ public final class ReportJson {
         json.writeNumberField("arrived", step.arrived());
         json.writeNumberField("last heard of", step.lost());
         json.writeStringField("still under way", step.underWay().toString());
+        if (step.limits().isPresent()) {
+            json.writeNumberField("limit below", step.limits().get().low());
+            json.writeNumberField("limit above", step.limits().get().high());
+        }
     }
 
     private void stage(Cohort cohort, StageUse stage) throws IOException {
@@ -114,6 +122,15 @@ public final class ReportJson {
         json.writeNumberField("there now", stage.now());
         json.writeNumberField("stopped now", stage.stopped());
         json.writeNumberField("stalled", stage.stalled());
+    }
+
+    private void rung(RungUse rung) throws IOException {
+        json.writeStringField("stage", rung.at().stageName());
+        json.writeStringField("rung name", rung.at().rungName());
+        json.writeNumberField("people", rung.people());
+        spell(json, rung.sessions());
+        json.writeNumberField("there now", rung.now());
+        json.writeNumberField("stalled", rung.stalled());
     }
 
     /** What sessions came to, number by number. */

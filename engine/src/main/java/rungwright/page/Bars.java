@@ -2,7 +2,9 @@ package rungwright.page;
 
 import java.util.List;
 import rungwright.journal.Cohort;
+import rungwright.journal.Spell;
 import rungwright.text.ReportTable;
+import rungwright.text.Words;
 
 /**
  * A bar for each row of a table, all in one measure, of parts that stand beside each other.
@@ -15,18 +17,21 @@ record Bars(List<List<Integer>> rows, String meaning) {
     private static final int HEIGHT = 60;
 
     /** Those of a table; none where it has none. */
-    static Bars of(ReportTable table, Cohort cohort) {
+    static Bars of(ReportTable table, Cohort cohort, Words words) {
         return switch (table.file()) {
             case "rules" -> new Bars(cohort.rules().stream()
                     .map(rule -> List.of(rule.use().fired(), rule.use().counted())).toList(),
-                    " The bar: decided, then only counted.");
-            case "stages" -> new Bars(cohort.stages().stream().map(stage -> List.of(stage.sessions()
-                    .advances(),
-                    stage.sessions().holds(), stage.sessions().fallBacks(), stage.sessions().stops()))
-                    .toList(),
-                    " The bar: moved on, stayed, fell back, stopped, in this order.");
+                    " " + words.say("bars.rules"));
+            case "stages" -> new Bars(cohort.stages().stream().map(stage -> parts(stage.sessions())).toList(),
+                    " " + words.say("bars.stages"));
+            case "rungs" -> new Bars(cohort.rungs().stream().map(rung -> parts(rung.sessions())).toList(),
+                    " " + words.say("bars.stages"));
             default -> new Bars(List.of(), "");
         };
+    }
+
+    private static List<Integer> parts(Spell spell) {
+        return List.of(spell.advances(), spell.holds(), spell.fallBacks(), spell.stops());
     }
 
     boolean isEmpty() {

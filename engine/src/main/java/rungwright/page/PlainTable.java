@@ -4,7 +4,7 @@ import java.util.List;
 import rungwright.text.ReportTable;
 
 /** A table of a report in HTML, with a bar a row where there are bars. */
-record PlainTable(Html html, String heading, Bars bars) {
+record PlainTable(Html html, String heading, Bars bars, String notYet) {
     void write(ReportTable table) {
         if (!table.note().isEmpty()) {
             html.element("p class=\"note\"", table.note() + bars.meaning()).line();
@@ -38,9 +38,9 @@ record PlainTable(Html html, String heading, Bars bars) {
     }
 
     /** Numbers stand to the right. */
-    private static String align(ReportTable table, int column) {
+    private String align(ReportTable table, int column) {
         boolean numbers = column > 0 && table.rows().stream().map(row -> row.get(column))
-                .allMatch(cell -> cell.matches("[0-9]+( %)?|not yet"));
+                .allMatch(cell -> cell.equals(notYet) || cell.matches("[0-9]+( %)?|–"));
         return numbers ? " class=\"n\"" : "";
     }
 }

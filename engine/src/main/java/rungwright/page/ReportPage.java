@@ -5,9 +5,11 @@ import rungwright.finding.Shown;
 import rungwright.journal.Cohort;
 import rungwright.journal.Member;
 import rungwright.program.Outline;
+import rungwright.text.Language;
 import rungwright.text.ReportTable;
 import rungwright.text.ReportTables;
 import rungwright.text.ReportWords;
+import rungwright.text.Words;
 
 /**
  * A report as a page of HTML that stands alone, with its pictures in it: it fetches nothing and runs nothing,
@@ -15,27 +17,31 @@ import rungwright.text.ReportWords;
  */
 public final class ReportPage {
     private final List<Cohort> cohorts;
+    private final ReportWords told;
+    private final Words words;
     private final Html html = new Html();
 
-    private ReportPage(List<Cohort> cohorts) {
+    private ReportPage(List<Cohort> cohorts, Language language) {
         this.cohorts = cohorts;
+        this.told = ReportWords.in(language);
+        this.words = told.words();
     }
 
     /** The page of one cohort, or of several side by side and then each; UTF-8 when written. */
-    public static String of(List<Cohort> cohorts) {
-        ReportPage page = new ReportPage(List.copyOf(cohorts));
+    public static String of(List<Cohort> cohorts, Language language) {
+        ReportPage page = new ReportPage(List.copyOf(cohorts), language);
         page.head();
         page.heading();
         if (cohorts.size() > 1) {
-            page.section("groups", List.of(ReportTables.sideBySide(cohorts)), cohorts.get(0));
+            page.section("groups", List.of(ReportTables.sideBySide(cohorts, language)), cohorts.get(0));
         }
         page.plots();
         for (int number = 0; number < cohorts.size(); number++) {
             page.cohort(cohorts.get(number), number);
         }
-        page.items("counted", "How this was counted", ReportWords.method(cohorts));
-        page.items("cautions", "Cautions", page.outline().cautions());
-        page.items("sources", "Sources", page.outline().sources());
+        page.items("counted", page.words.say("counted"), page.told.method(cohorts));
+        page.items("cautions", page.words.say("cautions"), page.outline().cautions());
+        page.items("sources", page.words.say("sources"), page.outline().sources());
         return page.html.raw("</main>\n</body>\n</html>\n").toString();
     }
 
@@ -45,18 +51,19 @@ public final class ReportPage {
 
     private void head() {
         Style style = Style.read("report.css");
-        html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+        html.raw("<!DOCTYPE html>\n<html lang=\"" + words.say("lang") + "\">\n<head>\n")
+                .raw("<meta charset=\"utf-8\">\n")
                 .raw("<meta http-equiv=\"Content-Security-Policy\" content=\"" + style.policy() + "\">\n")
                 .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
                 .raw("<meta name=\"color-scheme\" content=\"light dark\">\n")
-                .element("title", Shown.text(outline().name()) + ": report").line()
+                .element("title", words.say("title", Shown.text(outline().name()))).line()
                 .raw("<style>" + style.css() + "</style>\n</head>\n<body>\n<main>\n");
     }
 
     private void heading() {
         html.raw("<header>\n").element("h1", Shown.text(outline().name())).line()
-                .element("p class=\"goal\"", "Report, version " + Shown.text(outline().version()) + ". Goal: "
-                        + Shown.whole(outline().goal())).line();
+                .element("p class=\"goal\"", words.say("about", Shown.text(outline().version()),
+                        Shown.whole(outline().goal()))).line();
         if (cohorts.size() == 1) {
             sentences(cohorts.get(0));
         }
@@ -64,23 +71,21 @@ public final class ReportPage {
     }
 
     private void sentences(Cohort cohort) {
-        html.element("p class=\"summary\"", ReportWords.summary(cohort)).line();
-        list(ReportWords.sentences(cohort));
+        html.element("p class=\"summary\"", told.summary(cohort)).line();
+        list(told.sentences(cohort));
     }
 
     private void plots() {
         if (cohorts.stream().allMatch(cohort -> cohort.goal().sessions().waits().isEmpty())) {
             return;
         }
-        html.raw("<section aria-labelledby=\"way\">\n").element("h2 id=\"way\"", "The way to the goal").line()
-                .element("p class=\"note\"",
-                "Each step up is somebody at the goal; a tick, somebody seen no further, at"
-                        + " their last entry or moved by the coach. The fewer are left, the less a step"
-                        + " says.").line()
+        html.raw("<section aria-labelledby=\"way\">\n").element("h2 id=\"way\"", words.say("way.heading"))
+                .line().element("p class=\"note\"", words.say("way.note") + (cohorts.size() > 1 ? ""
+                        : " " + words.say("way.band"))).line()
                 .raw("<div class=\"plots\">\n");
         for (Member.Count count : Member.Count.values()) {
-            html.raw("<figure>\n").raw(new StepPlot(cohorts, count).svg());
-            html.element("figcaption", "In " + count.word()).raw("</figure>\n");
+            html.raw("<figure>\n").raw(new StepPlot(cohorts, count, words).svg());
+            html.element("figcaption", words.say("way." + count.word())).raw("</figure>\n");
         }
         html.raw("</div>\n");
         if (cohorts.size() > 1) {
@@ -104,11 +109,11 @@ public final class ReportPage {
         if (cohorts.size() > 1) {
             html.raw("<section class=\"cohort\" aria-labelledby=\"" + id + "\">\n")
                     .element("h2 id=\"" + id + "\"", Shown.text(cohort.title())).line()
-                    .element("p class=\"goal\"", ReportWords.program(cohort)).line();
+                    .element("p class=\"goal\"", told.program(cohort)).line();
             sentences(cohort);
             html.raw("</section>\n");
         }
-        section(id, ReportTables.of(cohort), cohort);
+        section(id, ReportTables.of(cohort, words.language()), cohort);
     }
 
     private void section(String id, List<ReportTable> tables, Cohort cohort) {
@@ -117,7 +122,8 @@ public final class ReportPage {
                 String heading = id + "-" + table.file();
                 html.raw("<section class=\"" + table.file() + "\" aria-labelledby=\"" + heading + "\">\n")
                         .element("h2 id=\"" + heading + "\"", table.heading()).line();
-                new PlainTable(html, heading, Bars.of(table, cohort)).write(table);
+                new PlainTable(html, heading, Bars.of(table, cohort, words), words.say("notYet"))
+                        .write(table);
                 html.raw("</section>\n");
             }
         }

@@ -1,11 +1,14 @@
 package rungwright.page;
 
+import java.math.BigDecimal;
 import java.util.List;
 import rungwright.finding.Shown;
 import rungwright.journal.Cohort;
 import rungwright.journal.KaplanMeier;
+import rungwright.journal.Limits;
 import rungwright.journal.Member;
 import rungwright.measure.Ratio;
+import rungwright.text.Words;
 
 /** How large a share of each cohort had got to the goal by when, drawn as steps that rise. */
 final class StepPlot {
@@ -18,16 +21,17 @@ final class StepPlot {
     private static final int WIDTH = 420;
     private static final int TICK = 5;
     private static final int MOST_NUMBERS = 8;
-    private static final List<String> SHARES = List.of("none", "a quarter", "half", "three quarters", "all");
 
     private final List<Cohort> cohorts;
     private final Member.Count count;
+    private final Words words;
     private final long longest;
     private final StringBuilder svg = new StringBuilder();
 
-    StepPlot(List<Cohort> cohorts, Member.Count count) {
+    StepPlot(List<Cohort> cohorts, Member.Count count, Words words) {
         this.cohorts = cohorts;
         this.count = count;
+        this.words = words;
         this.longest = Math.max(1, cohorts.stream().flatMap(each -> times(each).steps().stream())
                 .mapToLong(KaplanMeier.Step::time).max().orElse(1));
     }
@@ -41,6 +45,9 @@ final class StepPlot {
                 .append("\" role=\"img\">\n<title>").append(Html.escaped(title())).append("</title>\n");
         shares();
         numbers();
+        if (cohorts.size() == 1) {
+            band(times(cohorts.get(0)));
+        }
         for (int number = 0; number < cohorts.size(); number++) {
             way(times(cohorts.get(number)), number);
         }
@@ -48,23 +55,28 @@ final class StepPlot {
     }
 
     private String title() {
-        StringBuilder title = new StringBuilder("At the goal, in " + count.word());
+        String title = words.say("way.title." + count.word());
         for (Cohort cohort : cohorts) {
-            KaplanMeier times = times(cohort);
-            title.append(cohort.title().isEmpty() ? ": " : "; " + Shown.text(cohort.title()) + ": ")
-                    .append(times.arrived()).append(" of ").append(times.waits().size())
-                    .append(" got there, ")
-                    .append(times.median().map(time -> "half by " + time).orElse("half not yet"));
+            title = cohort.title().isEmpty() ? words.say("way.single", title, got(times(cohort)))
+                    : words.say("way.several", title, Shown.text(cohort.title()), got(times(cohort)));
         }
-        return title.toString();
+        return title;
+    }
+
+    private String got(KaplanMeier times) {
+        String arrived = Integer.toString(times.arrived());
+        String all = Integer.toString(times.waits().size());
+        return times.median().map(time -> words.say("way.got", arrived, all, Long.toString(time)))
+                .orElseGet(() -> words.say("way.gotNot", arrived, all));
     }
 
     private void shares() {
-        int parts = SHARES.size() - 1;
+        String[] shares = words.say("way.shares").split("\\|");
+        int parts = shares.length - 1;
         for (int part = 0; part <= parts; part++) {
             int y = y(Ratio.of(parts - part, parts));
             line(part == 0 ? "axis" : "grid", LEFT, y, RIGHT, y);
-            text("share", LEFT - TICK, y + TICK - 1, SHARES.get(part));
+            text("share", LEFT - TICK, y + TICK - 1, shares[part]);
         }
     }
 
@@ -74,7 +86,7 @@ final class StepPlot {
             line("axis", x(time), BOTTOM, x(time), BOTTOM + TICK);
             text("time", x(time), AXIS, Long.toString(time));
         }
-        text("unit", RIGHT, HEIGHT - TICK, count.word() + " from the start");
+        text("unit", RIGHT, HEIGHT - TICK, words.say("way.fromStart." + count.word()));
     }
 
     /** 1, 2, 5, 10, 20, 50 and so on, so that there are not too many. */
@@ -109,6 +121,30 @@ final class StepPlot {
             svg.append("<path class=\"lost g").append(number).append("\" d=\"").append(ticks)
                     .append("\"/>\n");
         }
+    }
+
+    /** The limits of the one way that is drawn: along the upper ones, and back along the lower ones. */
+    private void band(KaplanMeier times) {
+        List<KaplanMeier.Step> known = times.steps().stream().filter(step -> step.limits().isPresent())
+                .toList();
+        if (known.isEmpty()) {
+            return;
+        }
+        StringBuilder above = new StringBuilder();
+        StringBuilder below = new StringBuilder();
+        for (int number = 0; number < known.size(); number++) {
+            Limits limits = known.get(number).limits().orElseThrow();
+            int from = x(known.get(number).time());
+            int to = number + 1 < known.size() ? x(known.get(number + 1).time()) : from;
+            above.append(number == 0 ? "M" : "L").append(from).append(' ').append(y(limits.low()))
+                    .append("H").append(to);
+            below.insert(0, "L" + to + " " + y(limits.high()) + "H" + from);
+        }
+        svg.append("<path class=\"band\" d=\"").append(above).append(below).append("Z\"/>\n");
+    }
+
+    private int y(BigDecimal underWay) {
+        return y(Ratio.of(underWay));
     }
 
     private int x(long time) {

@@ -20,4 +20,15 @@ public record ReportTable(String file, String heading, String note, List<String>
             throw new IllegalArgumentException("a row of " + file + " has not " + width + " cells");
         }
     }
+
+    /** With the heading, note and columns that stand under a part's keys, {@code rungs.}. */
+    static ReportTable of(String file, Words words, String part, List<List<String>> rows) {
+        return new ReportTable(file, words.say(part + "heading"), words.say(part + "note"),
+                columns(words, part), rows);
+    }
+
+    /** Heads of columns, which stand under one key. */
+    static List<String> columns(Words words, String part) {
+        return List.of(words.say(part + "columns").split("\\|"));
+    }
 }

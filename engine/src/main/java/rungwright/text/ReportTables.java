@@ -5,71 +5,74 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import rungwright.finding.Shown;
 import rungwright.journal.Cohort;
 import rungwright.journal.KaplanMeier;
+import rungwright.journal.Limits;
 import rungwright.journal.Member;
 import rungwright.journal.Reach;
 import rungwright.journal.RuleUse;
+import rungwright.journal.RungUse;
+import rungwright.journal.Sheet;
 import rungwright.journal.Spell;
-import rungwright.journal.StageUse;
 import rungwright.measure.Ratio;
 
 /** The tables of a report: every number that it shows stands in one of them. */
 public final class ReportTables {
     private static final int PLACES = 4;
+    private static final String NONE = "–";
 
     private final Cohort cohort;
+    private final ReportWords told;
+    private final Words words;
 
-    private ReportTables(Cohort cohort) {
+    private ReportTables(Cohort cohort, Language language) {
         this.cohort = cohort;
+        this.told = ReportWords.in(language);
+        this.words = told.words();
     }
 
     /** Those of one cohort that a reader sees, in their order. */
-    public static List<ReportTable> of(Cohort cohort) {
-        ReportTables tables = new ReportTables(cohort);
-        return List.of(tables.reached(), tables.times(Member.Count.SESSIONS), tables.times(Member.Count.DAYS),
-                tables.stages(), tables.rules(), PeopleTable.of(cohort), tables.leftOut());
+    public static List<ReportTable> of(Cohort cohort, Language language) {
+        ReportTables tables = new ReportTables(cohort, language);
+        return List.of(tables.reached(), tables.times(Member.Count.SESSIONS, "times.sessions."),
+                tables.times(Member.Count.DAYS, "times.days."), tables.stages(), tables.rungs(),
+                tables.rules(), new PeopleTable(tables.told, cohort).table(), tables.leftOut());
     }
 
     /** All that a page draws of the way to each stage and the goal, in one table. */
-    public static ReportTable curves(Cohort cohort) {
-        ReportTables tables = new ReportTables(cohort);
+    public static ReportTable curves(Cohort cohort, Language language) {
+        ReportTables tables = new ReportTables(cohort, language);
         List<List<String>> rows = new ArrayList<>();
         for (Reach reach : cohort.reaches()) {
-            rows.addAll(tables.curve(reach, Member.Count.SESSIONS));
-            rows.addAll(tables.curve(reach, Member.Count.DAYS));
+            rows.addAll(tables.curve(reach, Member.Count.SESSIONS, "unit.sessions"));
+            rows.addAll(tables.curve(reach, Member.Count.DAYS, "unit.days"));
         }
-        return new ReportTable("curves", "Still under way", "", List.of("To", "Counted in", "Time",
-                "Under way until then", "Arrived", "Last heard of", "Still under way", "As a decimal"), rows);
+        return new ReportTable("curves", tables.words.say("curves.heading"), "",
+                ReportTable.columns(tables.words, "curves."), rows);
     }
 
     /** Cohorts side by side, a row each. */
-    public static ReportTable sideBySide(List<Cohort> cohorts) {
+    public static ReportTable sideBySide(List<Cohort> cohorts, Language language) {
         List<List<String>> rows = cohorts.stream().map(cohort -> {
             Reach goal = cohort.goal();
+            ReportTables tables = new ReportTables(cohort, language);
             Spell all = cohort.members().stream().map(Member::all).reduce(Spell.NONE, Spell::plus);
             return List.of(Shown.text(cohort.title()), number(cohort.members().size()),
-                    number(goal.reached()),
-                    when(goal.sessions().median()), when(goal.days().median()), number(all.sessions()),
-                    number(all.fallBacks()), number(all.stops()));
+                    number(goal.reached()), tables.when(goal.sessions().median()),
+                    tables.when(goal.days().median()), number(all.sessions()), number(all.fallBacks()),
+                    number(all.stops()));
         }).toList();
-        return new ReportTable("groups", "Side by side",
-                "By session, by day: half of the group had got to the"
-                + " goal by then; the group's own tables say how that is counted.", List.of("Group",
-                "Trainees",
-                "At the goal", "By session", "By day", "Sessions", "Fell back", "Stops"), rows);
+        return ReportTable.of("groups", language.words("report"), "groups.", rows);
     }
 
     private ReportTable reached() {
-        List<String> columns = new ArrayList<>(List.of("Place", "Began here", "Came here", "By the coach",
-                "Not yet", "Reached"));
+        List<String> columns = new ArrayList<>(ReportTable.columns(words, "reached."));
         if (!cohort.isSmall()) {
-            columns.add("Share");
+            columns.add(words.say("reached.share"));
         }
-        return new ReportTable("reached", "How far they got", "Who began in a stage beyond, or went past one,"
-                + " counts as there. By the coach: those of them whom the coach had moved before or then,"
-                + " or who had come over from another version.", columns,
+        return new ReportTable("reached", words.say("reached.heading"), words.say("reached.note"), columns,
                 cohort.reaches().stream().map(this::reached).toList());
     }
 
@@ -82,14 +85,9 @@ public final class ReportTables {
         return row;
     }
 
-    private ReportTable times(Member.Count count) {
-        String one = count == Member.Count.SESSIONS ? "session" : "day";
-        return new ReportTable("times-in-" + count.word(), "How long it took, in " + count.word(),
-                "Of the people who began before it: by which " + one + " a quarter, half and three quarters"
-                + " had got there. No further: under way at their last entry, or moved by the coach; they"
-                + " count until then. Left: on how many the half rests. Not yet: too few have got there.",
-                List.of("To", "People", "Arrived", "No further", "Quarter by", "Half by", "Left",
-                        "3 quarters by"),
+    private ReportTable times(Member.Count count, String part) {
+        return new ReportTable("times-in-" + count.word(), words.say(part + "heading"),
+                words.say(part + "note"), ReportTable.columns(words, "times."),
                 cohort.reaches().stream().filter(reach -> !reach.in(count).waits().isEmpty())
                         .map(reach -> times(reach, reach.in(count))).toList());
     }
@@ -97,31 +95,43 @@ public final class ReportTables {
     private List<String> times(Reach reach, KaplanMeier times) {
         return List.of(place(reach), number(times.waits().size()), number(times.arrived()),
                 number(times.stillUnderWay()), when(times.firstQuarter()), when(times.median()),
-                times.median().map(times::left).map(ReportTables::number).orElse("not yet"),
-                when(times.thirdQuarter()));
+                times.median().map(times::left).map(ReportTables::number).orElse(NONE),
+                when(times.thirdQuarter()), times.medianLow().map(ReportTables::number).orElse(NONE),
+                high(times));
+    }
+
+    /** The upper limit; where everybody has arrived and none was found, there will be none. */
+    private String high(KaplanMeier times) {
+        return times.stillUnderWay() == 0 ? times.medianHigh().map(ReportTables::number).orElse(NONE)
+                : when(times.medianHigh());
     }
 
     private ReportTable stages() {
-        return new ReportTable("stages", "Where they go on, stay and fall back",
-                "Sessions by what they came to."
-                + " There now: in training or stopped. Stalled: those of them in training who have"
-                + " had 6 sessions or more without an advance.", List.of("Stage", "People", "Sessions",
-                "Moved on", "Stayed", "Fell back", "Stopped", "There now", "Stalled"),
-                cohort.stages().stream().map(this::stage).toList());
+        return new ReportTable("stages", words.say("stages.heading"),
+                words.say("stages.note", Integer.toString(Sheet.USUALLY_STALLED_AFTER)),
+                ReportTable.columns(words, "stages."), cohort.stages().stream().map(stage ->
+                        used(Shown.text(cohort.placeName(stage.stage())), stage.people(), stage.sessions(),
+                                stage.now(), stage.stalled())).toList());
     }
 
-    private List<String> stage(StageUse stage) {
-        Spell all = stage.sessions();
-        return List.of(Shown.text(cohort.placeName(stage.stage())), number(stage.people()),
-                number(all.sessions()), number(all.advances()), number(all.holds()), number(all.fallBacks()),
-                number(all.stops()), number(stage.now()), number(stage.stalled()));
+    private ReportTable rungs() {
+        return ReportTable.of("rungs", words, "rungs.", cohort.rungs().stream().map(rung -> used(rung(rung),
+                rung.people(), rung.sessions(), rung.now(), rung.stalled())).toList());
+    }
+
+    private String rung(RungUse rung) {
+        return words.say("rungs.row", Shown.text(rung.at().stageName()),
+                words.language().amount(Shown.text(rung.at().rungName())));
+    }
+
+    private static List<String> used(String place, int people, Spell all, int now, int stalled) {
+        return List.of(place, number(people), number(all.sessions()), number(all.advances()),
+                number(all.holds()), number(all.fallBacks()), number(all.stops()), number(now),
+                number(stalled));
     }
 
     private ReportTable rules() {
-        return new ReportTable("rules", "How often each rule spoke", "Decided: how often it had the last"
-                + " word. Only counted: how often it was met and waits for more, as in 1 of 2. A break's"
-                + " rule that leaves a trainee where they are decides nothing.",
-                List.of("Rule", "Line", "Decided", "Only counted", "Trainees"),
+        return ReportTable.of("rules", words, "rules.",
                 cohort.rules().stream().map(ReportTables::rule).toList());
     }
 
@@ -131,28 +141,33 @@ public final class ReportTables {
     }
 
     private ReportTable leftOut() {
-        return new ReportTable("left-out", "Left out", "", List.of("Trainee", "Why"), cohort.leftOut()
-                .stream()
+        return new ReportTable("left-out", words.say("left.heading"), "",
+                ReportTable.columns(words, "left."), cohort.leftOut().stream()
                 .map(each -> List.of(Shown.text(each.name()), Shown.whole(each.reason()))).toList());
     }
 
-    private List<List<String>> curve(Reach reach, Member.Count count) {
-        return reach.in(count).steps().stream().map(step -> List.of(place(reach), count.word(),
+    private List<List<String>> curve(Reach reach, Member.Count count, String unit) {
+        return reach.in(count).steps().stream().map(step -> List.of(place(reach), words.say(unit),
                 number(step.time()), number(step.atRisk()), number(step.arrived()), number(step.lost()),
-                step.underWay().toString(), decimal(step.underWay(), PLACES))).toList();
+                step.underWay().toString(), decimal(step.underWay(), PLACES), limit(step, Limits::low),
+                limit(step, Limits::high))).toList();
+    }
+
+    private static String limit(KaplanMeier.Step step, Function<Limits, BigDecimal> which) {
+        return step.limits().map(which).map(limit -> limit.setScale(PLACES, RoundingMode.HALF_EVEN)
+                .toPlainString()).orElse("");
     }
 
     private String place(Reach reach) {
-        return reach.place() == cohort.goalNumber() ? "the goal"
-                : Shown.text(cohort.placeName(reach.place()));
+        return told.place(cohort, reach.place());
     }
 
     static String number(long number) {
         return Long.toString(number);
     }
 
-    private static String when(Optional<Long> time) {
-        return time.map(ReportTables::number).orElse("not yet");
+    private String when(Optional<Long> time) {
+        return time.map(ReportTables::number).orElseGet(() -> words.say("notYet"));
     }
 
     /** A share in whole percent. */

@@ -14,29 +14,34 @@ public final class ReportText {
     private static final int FIRST = 26;
     private static final int NARROWEST = 12;
     private static final String INDENT = "  ";
+    private static final String NO_BREAK = "\u00a0";
 
     private final Colours colours;
+    private final ReportWords told;
+    private final Words words;
     private final List<String> lines = new ArrayList<>();
 
-    private ReportText(Colours colours) {
+    private ReportText(Colours colours, Language language) {
         this.colours = colours;
+        this.told = ReportWords.in(language);
+        this.words = told.words();
     }
 
     /** One cohort, or several side by side and then each. */
-    public static List<String> lines(List<Cohort> cohorts, Colours colours) {
-        ReportText text = new ReportText(colours);
+    public static List<String> lines(List<Cohort> cohorts, Colours colours, Language language) {
+        ReportText text = new ReportText(colours, language);
         if (cohorts.size() > 1) {
-            text.table(ReportTables.sideBySide(cohorts));
+            text.table(ReportTables.sideBySide(cohorts, language));
             text.lines.add("");
         }
         for (Cohort cohort : cohorts) {
             text.cohort(cohort);
         }
-        text.heading("How this was counted");
-        ReportWords.method(cohorts).forEach(each -> text.add(INDENT + "- ", each));
+        text.heading(text.words.say("counted"));
+        text.told.method(cohorts).forEach(each -> text.add(INDENT + "- ", each));
         List<String> cautions = cohorts.get(0).program().outline().cautions();
         if (!cautions.isEmpty()) {
-            text.heading("Cautions");
+            text.heading(text.words.say("cautions"));
             cautions.forEach(each -> text.add(INDENT + "- ", Shown.whole(each)));
         }
         return List.copyOf(text.lines);
@@ -44,10 +49,10 @@ public final class ReportText {
 
     private void cohort(Cohort cohort) {
         String title = cohort.title().isEmpty() ? "" : Shown.text(cohort.title()) + ". ";
-        lines.add(colours.strong(title + ReportWords.program(cohort)));
-        add("", ReportWords.summary(cohort));
-        ReportWords.sentences(cohort).forEach(each -> add("", each));
-        for (ReportTable table : ReportTables.of(cohort)) {
+        lines.add(colours.strong(title + told.program(cohort)));
+        add("", told.summary(cohort));
+        told.sentences(cohort).forEach(each -> add("", each));
+        for (ReportTable table : ReportTables.of(cohort, words.language())) {
             if (table.file().equals("trainees")) {
                 people(cohort, table.heading());
             } else {
@@ -89,8 +94,14 @@ public final class ReportText {
         return widths;
     }
 
+    /** A row's name in lines; an amount and its unit stay together. */
+    private static List<String> name(String name, int width) {
+        String kept = name.replaceAll("(?<=[0-9]) (?=[a-z%]+$)", NO_BREAK);
+        return Wrap.lines(kept, width).stream().map(line -> line.replace(NO_BREAK, " ")).toList();
+    }
+
     private void row(List<String> cells, int[] widths) {
-        List<String> names = Wrap.lines(cells.get(0), widths[0]);
+        List<String> names = name(cells.get(0), widths[0]);
         String name = names.get(names.size() - 1);
         names.subList(0, names.size() - 1).forEach(line -> lines.add(INDENT + line));
         boolean words = cells.size() == 2;
@@ -126,38 +137,37 @@ public final class ReportText {
         if (apart) {
             add(INDENT, name);
         }
-        add(apart ? under : lead, "from " + PeopleTable.began(cohort, member) + " to "
-                + PeopleTable.now(member)
-                + ": " + Count.of(member.sessions(), "session") + " in "
-                + Count.of(member.days(), "day") + ", last entry " + member.lastSeen());
+        add(apart ? under : lead, words.say("person", told.began(cohort, member),
+                told.now(member), words.count("sessions", member.sessions()),
+                words.count("withinDays", member.days()), words.language().day(member.lastSeen())));
         String events = String.join(", ", events(member));
         if (!events.isEmpty()) {
             add(under, events);
         }
     }
 
-    private static List<String> events(Member member) {
+    private List<String> events(Member member) {
         Spell all = member.all();
         List<String> events = new ArrayList<>();
-        event(events, all.advances(), "moved on ");
-        event(events, all.holds(), "stayed ");
-        event(events, all.fallBacks(), "fell back ");
-        event(events, all.stops(), "stopped ");
-        event(events, member.absences(), "moved after a break ");
-        event(events, member.coachMoves(), "moved by the coach ");
-        event(events, member.refused(), "refused ");
+        event(events, all.advances(), "event.advances");
+        event(events, all.holds(), "event.holds");
+        event(events, all.fallBacks(), "event.fallBacks");
+        event(events, all.stops(), "event.stops");
+        event(events, member.absences(), "event.absences");
+        event(events, member.coachMoves(), "event.coach");
+        event(events, member.refused(), "event.refused");
         if (member.longestAway() > 0) {
-            events.add("longest away " + Count.of(member.longestAway(), "day"));
+            events.add(words.say("event.away", words.count("days", member.longestAway())));
         }
         if (member.isStalled()) {
-            events.add(Count.of(member.sinceAdvance(), "session") + " without an advance");
+            events.add(words.say("event.stalled", words.count("sessions", member.sinceAdvance())));
         }
         return events;
     }
 
-    private static void event(List<String> events, int number, String words) {
+    private void event(List<String> events, int number, String key) {
         if (number > 0) {
-            events.add(words + number + "×");
+            events.add(words.say(key, Integer.toString(number)));
         }
     }
 

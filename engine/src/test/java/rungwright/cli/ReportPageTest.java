@@ -25,7 +25,7 @@ class ReportPageTest {
                 "dip2?\\.yaml|log\\.csv|trainees\\.csv|report\\.html|numbers");
         String text = Files.readString(PAGE);
         page.follow(text);
-        assertEquals(3, page.commands());
+        assertEquals(4, page.commands());
         assertTrue(Files.readString(folder.resolve("report.html")).startsWith("<!DOCTYPE html>"));
         try (Stream<Path> files = Files.list(folder.resolve("numbers"))) {
             Set<String> names = new TreeSet<>(files.map(each -> each.getFileName().toString()

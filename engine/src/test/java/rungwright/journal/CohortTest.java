@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rungwright.journal.Crew.Member;
@@ -72,6 +73,26 @@ class CohortTest {
         assertEquals(new Use(3, 0), use(cohort, "Straight to the bands"));
         assertEquals(Use.NONE, use(cohort, "Lowering lost"));
         assertEquals(3, cohort.members().get(0).longestAway());
+    }
+
+    @Test
+    void whatTheSessionsCameToRungByRung() {
+        List<RungUse> rungs = three().rungs();
+        assertEquals(List.of("25 kg", "10 kg"), rungs.stream().map(each -> each.at().rungName()).toList());
+        // Alva and Cato go on to 10 kg, and Bram stays; Cato falls back from there and stays.
+        assertEquals(new Spell(5, 2, 3, 0, 0), rungs.get(0).sessions());
+        assertEquals(new Spell(2, 1, 0, 1, 0), rungs.get(1).sessions());
+        assertEquals(List.of(3, 2, 0), List.of(rungs.get(0).people(), rungs.get(0).now(),
+                rungs.get(0).stalled()));
+        assertEquals(List.of(2, 0), List.of(rungs.get(1).people(), rungs.get(1).now()));
+    }
+
+    @Test
+    void journalsReadSideBySideComeToTheSameInTheSameOrder() {
+        List<NamedStore> many = IntStream.range(0, 40).boxed().flatMap(round -> Crew.journals().stream()
+                .map(each -> new NamedStore(each.name() + round, each.store()))).toList();
+        assertEquals(Cohort.of(Crew.program(), many.stream()), Cohort.of(Crew.program(),
+                many.parallelStream()));
     }
 
     private static Use use(Cohort cohort, String label) {

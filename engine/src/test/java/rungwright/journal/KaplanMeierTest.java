@@ -50,6 +50,35 @@ class KaplanMeierTest {
         assertEquals(12, times.stillUnderWay());
     }
 
+    /**
+     * The limits as textbooks print them for the same children, from memory; SciPy 1.17.1 works out the same:
+     * {@code stats.ecdf(…).sf.confidence_interval(method="log-log")}.
+     */
+    @Test
+    void thePublishedLimitsComeOut() {
+        KaplanMeier times = of(REMISSIONS);
+        List<String> limits = times.steps().stream().filter(step -> step.arrived() > 0)
+                .map(step -> step.limits().orElseThrow())
+                .map(both -> both.low().setScale(4, RoundingMode.HALF_EVEN) + " "
+                        + both.high().setScale(4, RoundingMode.HALF_EVEN)).toList();
+        assertEquals(List.of("0.6197 0.9516", "0.5631 0.9228", "0.5032 0.8894", "0.4316 0.8491",
+                "0.3675 0.8049", "0.2678 0.7468", "0.1881 0.6801"), limits);
+        assertEquals(Optional.of(13L), times.medianLow());
+        assertEquals(Optional.empty(), times.medianHigh());
+    }
+
+    @Test
+    void limitsAreKnownOnlyWhileSomebodyHasArrivedAndSomebodyHasNot() {
+        KaplanMeier times = of("1+ 2 3 4 5 6 7 8 9");
+        assertEquals(Optional.empty(), times.steps().get(0).limits());
+        assertEquals(Optional.empty(), times.steps().get(8).limits());
+        assertEquals(Optional.of(5L), times.median());
+        assertEquals(Optional.of(2L), times.medianLow());
+        assertEquals(Optional.of(8L), times.medianHigh());
+        assertEquals(Optional.empty(), of("7").medianLow());
+        assertEquals(Optional.empty(), of("").medianHigh());
+    }
+
     @Test
     void withNobodyUnderWayItIsTheShareThatIsLeft() {
         KaplanMeier times = of("1 2 2 5");
