@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Counts the points of a cell that no box holds.
@@ -15,7 +16,7 @@ final class FreeCount {
     /** More boxes are not compared one with another before the cell is cut. */
     private static final int MANY = 4_000;
     /** Up to so many pairs for each box, boxes are taken to meet seldom. */
-    private static final int FEW_PAIRS = 8;
+    private static final int FEW_PAIRS = 12;
 
     private final Budget budget;
     private BigInteger points = BigInteger.ZERO;
@@ -70,12 +71,14 @@ final class FreeCount {
         if (!counted || left[0] < 0) {
             return false;
         }
-        put(cell.points(), less);
-        addBoxes(cell, earlier, less);
+        BigInteger all = cell.points();
+        put(all, less);
+        addBoxes(cell, earlier, less, all.bitLength() <= WideSum.BITS);
         return true;
     }
 
-    private void addBoxes(Cell cell, List<int[]> earlier, boolean less) {
+    private void addBoxes(Cell cell, List<int[]> earlier, boolean less, boolean small) {
+        SharedOut sharedOut = new SharedOut(edges(cell), cell.axes(), budget);
         earlier.sort((a, b) -> a[0] != b[0] ? Integer.compare(a[0], b[0]) : Integer.compare(a[1], b[1]));
         int next = 0;
         int[] sorted = cell.boxes.clone();
@@ -86,7 +89,26 @@ final class FreeCount {
                 next++;
             }
             int[] meeting = earlier.subList(first, next).stream().mapToInt(pair -> pair[1]).toArray();
-            add(cell.inside(box, meeting), !less);
+            Optional<BigInteger> own = small ? sharedOut.points(box, meeting) : Optional.empty();
+            own.ifPresent(points -> put(points, !less));
+            if (own.isEmpty()) {
+                add(cell.inside(box, meeting), !less);
+            }
         }
+    }
+
+    /**
+     * The edges of the boxes inside a cell as numbers of positions, two an axis, at the boxes' own numbers.
+     */
+    private static long[] edges(Cell cell) {
+        int width = 2 * cell.axes();
+        long[] edges = new long[cell.frame.corners.length];
+        for (int box : cell.boxes) {
+            for (int axis = 0; axis < cell.axes(); axis++) {
+                edges[box * width + 2 * axis] = cell.frame.below(axis, cell.low(box, axis));
+                edges[box * width + 2 * axis + 1] = cell.frame.below(axis, cell.high(box, axis));
+            }
+        }
+        return edges;
     }
 }
