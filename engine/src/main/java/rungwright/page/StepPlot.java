@@ -125,17 +125,18 @@ final class StepPlot {
 
     /** The limits of the one way that is drawn: along the upper ones, and back along the lower ones. */
     private void band(KaplanMeier times) {
-        List<KaplanMeier.Step> known = times.steps().stream().filter(step -> step.limits().isPresent())
-                .toList();
+        List<KaplanMeier.Step> steps = times.steps();
+        List<KaplanMeier.Step> known = steps.stream().filter(step -> step.limits().isPresent()).toList();
         if (known.isEmpty()) {
             return;
         }
+        int end = x(steps.get(steps.size() - 1).time());
         StringBuilder above = new StringBuilder();
         StringBuilder below = new StringBuilder();
         for (int number = 0; number < known.size(); number++) {
             Limits limits = known.get(number).limits().orElseThrow();
             int from = x(known.get(number).time());
-            int to = number + 1 < known.size() ? x(known.get(number + 1).time()) : from;
+            int to = number + 1 < known.size() ? x(known.get(number + 1).time()) : end;
             above.append(number == 0 ? "M" : "L").append(from).append(' ').append(y(limits.low()))
                     .append("H").append(to);
             below.insert(0, "L" + to + " " + y(limits.high()) + "H" + from);
