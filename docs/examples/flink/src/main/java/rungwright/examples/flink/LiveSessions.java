@@ -40,7 +40,8 @@ public final class LiveSessions {
      * between with another number of tasks would let the events of a trainee overtake each other.
      */
     static DataStream<Told> decide(DataStream<String> events, String spec) {
-        return events.keyBy(line -> Sent.read(line).trainee()).process(new Decide(spec)).name("decide").uid("decide");
+        return events.keyBy(line -> Sent.read(line).trainee()).process(new Decide(spec)).name("decide")
+                .uid("decide");
     }
 
     /** A line a decision in the files of a folder; a file is there when the checkpoint that holds it is. */
@@ -70,7 +71,8 @@ public final class LiveSessions {
         env.execute("live sessions");
     }
 
-    private static DataStream<Told> told(StreamExecutionEnvironment env, FileSource<String> lines, String spec) {
+    private static DataStream<Told> told(StreamExecutionEnvironment env, FileSource<String> lines,
+            String spec) {
         return decide(env.fromSource(lines, WatermarkStrategy.noWatermarks(), "events")
                 .uid("events").setParallelism(1), spec);
     }

@@ -9,8 +9,8 @@ import org.apache.flink.core.memory.DataOutputView;
 import rungwright.step.State;
 
 /**
- * What a savepoint says of how its states were written: the number of the JSON's form. Another form comes with
- * another number, and a serializer for each that is still read.
+ * What a savepoint says of how its states were written: the number of the JSON's form. Another form comes
+ * with another number, and a serializer for each that is still read.
  */
 public final class StateSnapshot implements TypeSerializerSnapshot<State> {
     /** The number in {@code "form":1}. */
@@ -29,7 +29,8 @@ public final class StateSnapshot implements TypeSerializerSnapshot<State> {
     @Override
     public void readSnapshot(int form, DataInputView in, ClassLoader classes) throws IOException {
         if (form != FORM) {
-            throw new IOException("the savepoint has states of form " + form + ", and this job reads form " + FORM);
+            throw new IOException("the savepoint has states of form " + form + ", and this job reads form "
+                    + FORM);
         }
     }
 

@@ -106,7 +106,8 @@ class LiveSessionsTest {
         LiveSessions.decide(env.fromData(lines), spec).executeAndCollect()
                 .forEachRemaining(each -> told.add(each.decision().replaceFirst("[ :].*", "")));
 
-        assertEquals(List.of("placed", "refused", "unreadable", "unreadable"), told.stream().sorted().toList());
+        assertEquals(List.of("placed", "refused", "unreadable", "unreadable"), told.stream().sorted()
+                .toList());
     }
 
     /** The path of a savepoint behind so many lines; more are decided behind it before the job is killed. */
@@ -128,7 +129,8 @@ class LiveSessionsTest {
         start(configuration, program, 3, Gate.ALL).getJobExecutionResult().get();
     }
 
-    private JobClient start(Configuration configuration, String program, int tasks, long open) throws Exception {
+    private JobClient start(Configuration configuration, String program, int tasks, long open)
+            throws Exception {
         StreamExecutionEnvironment env = StreamExecutionEnvironment.getExecutionEnvironment(configuration);
         env.setParallelism(tasks);
         List<String> lines = new ArrayList<>(sent);
@@ -160,7 +162,8 @@ class LiveSessionsTest {
     private List<String> told() throws IOException {
         List<String> lines = new ArrayList<>();
         try (Stream<Path> files = Files.list(folder.resolve("told"))) {
-            for (Path file : files.filter(path -> path.getFileName().toString().startsWith("part-")).toList()) {
+            for (Path file : files.filter(path -> path.getFileName().toString().startsWith("part-"))
+                    .toList()) {
                 lines.addAll(Files.readAllLines(file));
             }
         }

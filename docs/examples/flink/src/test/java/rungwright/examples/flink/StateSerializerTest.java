@@ -33,7 +33,8 @@ class StateSerializerTest {
             assertEquals(state, serializer.deserialize(in));
         }
         assertEquals(0, in.available());
-        assertTrue(states.stream().anyMatch(state -> !state.tallies().isEmpty()), "some are in the middle of a row");
+        assertTrue(states.stream().anyMatch(state -> !state.tallies().isEmpty()),
+                "some are in the middle of a row");
     }
 
     @Test

@@ -10,11 +10,14 @@ import rungwright.json.EventJson;
 import rungwright.step.Event;
 import rungwright.step.Trainee;
 
-/** What a crew sent in a winter on the course of {@code first-bar-dip}, made from a seed; some of it twice. */
+/**
+ * What a crew sent in a winter on the course of {@code first-bar-dip}, made from a seed; some of it twice.
+ */
 record Winter(int people, int days, long seed) {
     private static final LocalDate FIRST_DAY = LocalDate.parse("2026-01-12");
     private static final List<List<String>> BANDS =
-            List.of(List.of(), List.of("20 kg"), List.of("40 kg", "25 kg"), List.of("50 kg", "30 kg", "10 kg"));
+            List.of(List.of(), List.of("20 kg"), List.of("40 kg", "25 kg"), List.of("50 kg", "30 kg",
+            "10 kg"));
 
     /** A line an event, in the order in which they were sent. */
     List<String> lines() {
@@ -39,7 +42,8 @@ record Winter(int people, int days, long seed) {
         if (day == 0) {
             return new Event.Enrol(date, Optional.of(id), Trainee.of(
                     Map.of("bands", BANDS.get(random.nextInt(BANDS.size()))),
-                    Map.of("support test", random.nextInt(60) + " s", "lowering test", random.nextInt(12) + " s")));
+                    Map.of("support test", random.nextInt(60) + " s", "lowering test", random.nextInt(12)
+                    + " s")));
         }
         if (random.nextInt(15) == 0) {
             return new Event.Clearance(date, Optional.of(id), "Ida");

@@ -49,7 +49,8 @@ public final class SideBySide {
         JavaSparkContext context = new JavaSparkContext(spark.sparkContext());
         Broadcast<Specs> sent = context.broadcast(specs);
         LogFiles files = new LogFiles(context, sent);
-        Dataset<Row> lines = spark.createDataFrame(files.people(people).union(files.logs(logs)), Line.COLUMNS);
+        Dataset<Row> lines = spark.createDataFrame(files.people(people).union(files.logs(logs)),
+                Line.COLUMNS);
         MapFunction<Row, String> trainee = row -> row.getString(0);
         return new SideBySide(sent, lines.groupByKey(trainee, Encoders.STRING()));
     }
@@ -68,9 +69,10 @@ public final class SideBySide {
         return histories.flatMapSortedGroups(ORDER, history, row);
     }
 
-    /** Shows both tables; with a sixth argument, a folder, also writes them there as Parquet. */
+    /** Shows both tables; with a fifth argument, a folder, also writes them there as Parquet. */
     public static void main(String[] arguments) throws IOException {
-        Specs specs = new Specs(Files.readString(Path.of(arguments[0])), Files.readString(Path.of(arguments[1])));
+        Specs specs = new Specs(Files.readString(Path.of(arguments[0])),
+                Files.readString(Path.of(arguments[1])));
         try (SparkSession spark = SparkSession.builder().appName("histories side by side").getOrCreate()) {
             SideBySide course = of(spark, specs, arguments[2], arguments[3]);
             course.told().groupBy("decision").pivot("version").count().orderBy("decision").show();

@@ -9,7 +9,9 @@ import rungwright.cli.Main;
 
 /** The command line, run in this JVM: what the job is held against. */
 record Command(List<String> arguments) {
-    /** What it prints; a log with a bad row or a disagreement ends with 1, which is no fault of the command. */
+    /**
+     * What it prints; a log with a bad row or a disagreement ends with 1, which is no fault of the command.
+     */
     String output() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream notes = new ByteArrayOutputStream();

@@ -31,7 +31,8 @@ class SideBySideTest {
     private static final Path DIP = EXAMPLES.resolve("first-bar-dip");
     private static final Path SECOND = Path.of("program-2.yaml");
     /** Those that both have. */
-    private static final List<String> COLUMNS = List.of("trainee", "line", "date", "decision", "stage", "rung",
+    private static final List<String> COLUMNS = List.of("trainee", "line", "date", "decision", "stage",
+            "rung",
             "stage after", "rung after", "rung name after", "status", "rule", "refusal");
 
     private static SparkSession spark;
@@ -96,7 +97,8 @@ class SideBySideTest {
         List<String> moved = moved(course);
 
         assertFalse(moved.isEmpty());
-        assertEquals(compared(DIP.resolve("trainees.csv"), List.of(DIP.resolve("log.csv").toString())), moved);
+        assertEquals(compared(DIP.resolve("trainees.csv"), List.of(DIP.resolve("log.csv").toString())),
+                moved);
     }
 
     private static SideBySide course(Path old, Path changed, Path people, Path logs) throws IOException {
@@ -116,7 +118,9 @@ class SideBySideTest {
         return told;
     }
 
-    /** What {@code replay} told each trainee, in order; its row for a break repeats what the next one says. */
+    /**
+     * What {@code replay} told each trainee, in order; its row for a break repeats what the next one says.
+     */
     private static Map<String, List<List<String>>> replayed(Path spec, Path people, List<String> logs)
             throws IOException {
         Map<String, List<List<String>>> told = new TreeMap<>();
@@ -157,7 +161,8 @@ class SideBySideTest {
         for (JsonNode mover : json.findValue("movers")) {
             moved.add(String.join(" | ", mover.get("trainee").asText(),
                     Path.of(mover.get("log").asText()).getFileName().toString(), mover.get("line").asText(),
-                    mover.get("before").path("decision").asText(), mover.get("after").path("decision").asText(),
+                    mover.get("before").path("decision").asText(), mover.get("after").path("decision")
+                    .asText(),
                     mover.get("elsewhere").asText()));
         }
         return moved.stream().sorted().toList();

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * Logs of a large crew on the winter course of {@code first-bar-dip}, four days a file, made from a seed; with
- * cells that nobody can read, dates that are too early, and people whom the table of trainees lacks.
+ * Logs of a large crew on the winter course of {@code first-bar-dip}, four days a file, made from a seed;
+ * with cells that nobody can read, dates that are too early, and people whom the table of trainees lacks.
  */
 record WinterLogs(Path folder, int people, int count, long seed) {
     private static final String HEAD =
@@ -72,7 +72,8 @@ record WinterLogs(Path folder, int people, int count, long seed) {
     private static String session(Random random, String start) {
         StringBuilder rows = new StringBuilder();
         for (int set = 1; set <= 3; set++) {
-            String whole = set > 1 ? ",,," : random.nextInt(1, 7) + "," + (random.nextBoolean() ? "yes" : "no")
+            String whole = set > 1 ? ",,," : random.nextInt(1, 7) + "," + (random.nextBoolean() ? "yes"
+                    : "no")
                     + "," + (random.nextInt(9) == 0 ? random.nextInt(8) : "") + ",";
             rows.append(start).append(set).append(",,").append(random.nextInt(50)).append(',')
                     .append(random.nextInt(15)).append(',')
