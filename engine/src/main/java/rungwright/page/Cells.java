@@ -8,18 +8,17 @@ final class Cells {
     private static final int HEIGHT = 24;
     private static final int BETWEEN = 5;
     private static final int LONGEST = 60;
-    private static final int ROOM = 480;
 
     private Cells() {
     }
 
-    /** The rungs in as many rows as they need. */
-    static List<List<String>> rows(List<String> rungs) {
+    /** The rungs in as many rows as they need, each so wide at most. */
+    static List<List<String>> rows(List<String> rungs, int room) {
         List<List<String>> rows = new ArrayList<>();
-        int used = ROOM;
+        int used = room;
         for (String rung : rungs) {
             int width = width(rung);
-            if (used + width > ROOM) {
+            if (used + width > room) {
                 rows.add(new ArrayList<>());
                 used = 0;
             }
@@ -42,14 +41,14 @@ final class Cells {
                     .append("\" width=\"").append(width).append("\" height=\"").append(HEIGHT)
                     .append("\" rx=\"3\"/><text class=\"small\" text-anchor=\"middle\" x=\"")
                     .append(x + width / 2).append("\" y=\"").append(top + 16).append("\">")
-                    .append(Markup.text(cut(rung))).append("</text>\n");
+                    .append(Markup.text(cut(rung, (width - 18) / 7))).append("</text>\n");
             x += width + BETWEEN;
         }
         return svg.toString();
     }
 
-    private static String cut(String name) {
-        return name.codePointCount(0, name.length()) <= LONGEST ? name
-                : name.substring(0, name.offsetByCodePoints(0, LONGEST - 1)) + "…";
+    private static String cut(String name, int longest) {
+        return name.codePointCount(0, name.length()) <= longest ? name
+                : name.substring(0, name.offsetByCodePoints(0, longest - 1)) + "…";
     }
 }

@@ -24,9 +24,7 @@ import rungwright.text.RuleWords;
  * nothing, and tells the browser to allow nothing else.
  */
 public final class HandoutPage {
-    private static final int PAPER_ROWS = 18;
-    // Stages whose picture can still be read when it is printed on one sheet.
-    private static final int MOST_ON_A_SHEET = 6;
+    private static final int PAPER_ROWS = 22;
 
     private final Program program;
     private final Outline outline;
@@ -50,8 +48,8 @@ public final class HandoutPage {
         page.everywhere();
         page.html.element("h2 id=\"stages\"", words.say("stages")).line();
         program.outline().stages().forEach(page::stage);
-        page.paper();
         page.items("sources", words.say("sources"), program.outline().sources());
+        page.paper();
         page.scripts();
         return page.html.raw("</main>\n</body>\n</html>\n").toString();
     }
@@ -84,10 +82,16 @@ public final class HandoutPage {
                 .line();
         list(outline.cautions());
         html.element("p", words.say("notACoach")).raw("\n</section>\n");
-        html.element("h2 id=\"picture\"", words.say("picture"))
-                .raw("\n<div class=\"picture" + (outline.stages().size() > MOST_ON_A_SHEET ? " long" : "")
-                        + "\" tabindex=\"0\" role=\"region\" aria-labelledby=\"picture\">")
-                .raw(SvgPicture.of(outline, Optional.empty(), rules.language())).raw("</div>\n");
+        html.element("h2 id=\"picture\"", words.say("picture")).raw("\n<style>" + PictureStyle.RULES
+                + "</style>\n");
+        picture("desk", Layout.DESK);
+        picture("phone", Layout.PHONE);
+    }
+
+    /** The picture in one layout; a page shows the one for which there is room. */
+    private void picture(String look, Layout layout) {
+        html.raw("<div class=\"picture " + look + "\" role=\"region\" aria-labelledby=\"picture\">\n")
+                .raw(SvgPicture.slices(outline, layout, rules.language())).raw("</div>\n");
     }
 
     private void labelled(String key, String text) {
@@ -103,7 +107,7 @@ public final class HandoutPage {
     }
 
     private void everywhere() {
-        html.raw("<section class=\"card\">\n").element("h3", words.say("sameEverywhere")).line();
+        html.raw("<section class=\"card stage\">\n").element("h3", words.say("sameEverywhere")).line();
         rows(words.say("stopWhen"), DecisionTable.ofStop(program), RuleKind.STOP, Optional.empty());
         DecisionTable.ofBreak(program).ifPresent(table ->
                 rows(words.say("afterABreakWhen"), table, RuleKind.BREAK, Optional.empty()));
@@ -112,7 +116,7 @@ public final class HandoutPage {
     }
 
     private void stage(Stage stage) {
-        html.raw("<section class=\"card\">\n").element("h3", words.say("stage",
+        html.raw("<section class=\"card stage\">\n").element("h3", words.say("stage",
                 Integer.toString(stage.number() + 1), Integer.toString(outline.stages().size()),
                 Shown.text(stage.name()))).line();
         stage.prescription().ifPresent(what -> {

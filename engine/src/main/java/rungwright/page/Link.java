@@ -11,6 +11,11 @@ import rungwright.text.Words;
  * @param words when it is gone
  */
 record Link(Kind kind, int from, int to, String words) {
+    /** Whether both are drawn as one line. */
+    boolean runsWith(Link other) {
+        return kind == other.kind && from == other.from && to == other.to;
+    }
+
     /** What kind of way it is; each is drawn in a line of its own and says what it is. */
     enum Kind {
         /** Where a new trainee starts. */

@@ -28,11 +28,14 @@ final class PictureStyle {
     /** The style of a picture, as an element. */
     static final String CSS = "<style>" + RULES + "</style>\n";
 
-    /** The tip of every way. */
-    static final String MARKERS = "<defs><marker id=\"arrow\" viewBox=\"0 0 10 10\" refX=\"2\" refY=\"5\""
-            + " markerWidth=\"9\" markerHeight=\"9\" markerUnits=\"userSpaceOnUse\""
-            + " orient=\"auto-start-reverse\"><path class=\"tip\" d=\"M0 0L10 5L0 10z\"/></marker></defs>\n";
-
     private PictureStyle() {
+    }
+
+    /** The tip of every way, under a name. */
+    static String tip(String name) {
+        return "<defs><marker id=\"" + name + "\" viewBox=\"0 0 10 10\" refX=\"2\" refY=\"5\""
+                + " markerWidth=\"9\" markerHeight=\"9\" markerUnits=\"userSpaceOnUse\""
+                + " orient=\"auto-start-reverse\"><path class=\"tip\" d=\"M0 0L10 5L0 10z\"/></marker>"
+                + "</defs>\n";
     }
 }

@@ -47,6 +47,12 @@ record Sketch(String title, String goal, List<String> everywhere, List<StageBox>
         return links.stream().anyMatch(link -> link.kind() == Link.Kind.PLACE);
     }
 
+    /** When a way is gone, with every other that is drawn as the same line. */
+    String words(Link line) {
+        return links.stream().filter(line::runsWith).map(Link::words).distinct()
+                .reduce((all, next) -> words.say("orElse", all, next)).orElse("");
+    }
+
     /** Gathers the parts. */
     private static final class Making {
         private final Outline outline;

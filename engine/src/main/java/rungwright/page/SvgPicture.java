@@ -15,24 +15,27 @@ import rungwright.text.Language;
  * can be selected and is read aloud.
  */
 public final class SvgPicture {
-    private static final int LANE = 16;
-    private static final int GAP = 46;
-    private static final int MARGIN = 24;
+    private static final int TITLE = 34;
 
+    private final Layout layout;
     private final Sketch sketch;
     private final Optional<Trail> trail;
     private final List<Panel> panels = new ArrayList<>();
     private final List<Link> sideLinks = new ArrayList<>();
-    private final StringBuilder svg = new StringBuilder();
+    private final Drawing drawing = new Drawing();
+    private final Legend legend;
     private Lanes left = Lanes.of(List.of());
     private Lanes right = Lanes.of(List.of());
+    private int apart;
     private int boxLeft;
     private int width;
     private int height;
 
-    private SvgPicture(Sketch sketch, Optional<Trail> trail) {
+    private SvgPicture(Layout layout, Sketch sketch, Optional<Trail> trail) {
+        this.layout = layout;
         this.sketch = sketch;
         this.trail = trail;
+        this.legend = Legend.of(layout, sketch);
     }
 
     /** The picture in English. */
@@ -42,14 +45,25 @@ public final class SvgPicture {
 
     /** The picture of a program, which need not be proven; with a way through it, if one is given. */
     public static String of(Outline outline, Optional<Trail> trail, Language language) {
-        return new SvgPicture(Sketch.of(outline, language), trail).draw();
+        SvgPicture picture = new SvgPicture(Layout.WHOLE, Sketch.of(outline, language), trail);
+        picture.draw();
+        return picture.whole();
     }
 
-    private String draw() {
+    /**
+     * The picture for a page, in slices that stand on each other without a seam: a panel each, so that paper
+     * can end between two.
+     */
+    static String slices(Outline outline, Layout layout, Language language) {
+        SvgPicture picture = new SvgPicture(layout, Sketch.of(outline, language), Optional.empty());
+        picture.draw();
+        return picture.sliced();
+    }
+
+    private void draw() {
         place();
         route();
-        head();
-        panels.forEach(panel -> svg.append(panel.svg(boxLeft)));
+        panels.forEach(panel -> drawing.add(panel.top(), panel.bottom(), panel.svg(boxLeft)));
         for (int panel = 1; panel < panels.size(); panel++) {
             straight(panels.get(panel - 1), panels.get(panel));
         }
@@ -57,39 +71,38 @@ public final class SvgPicture {
             aside(link);
         }
         trail.ifPresent(this::trail);
-        legend();
-        return svg.append("</svg>\n").toString();
+        drawing.add(legendTop(), height, legend.svg(boxLeft, legendTop()));
+    }
+
+    private int legendTop() {
+        return height - legend.height();
     }
 
     /** Puts the panels one below the other. */
     private void place() {
-        int y = MARGIN + 34;
-        List<Panel> wanted = new ArrayList<>();
-        if (!sketch.everywhere().isEmpty()) {
-            wanted.add(Panel.everywhere(sketch));
-        }
-        wanted.add(Panel.start(sketch));
-        sketch.stages().forEach(stage -> wanted.add(Panel.stage(stage, sketch.words(), trail)));
-        wanted.add(Panel.goal(sketch, trail));
-        for (Panel panel : wanted) {
+        int y = layout.margin() + (layout.told() ? TITLE : 0);
+        for (Panel panel : new Panels(layout, sketch, trail).all()) {
             panels.add(panel.at(y));
-            y += panel.height() + GAP;
+            y += panel.height() + layout.gap();
         }
-        height = y;
+        height = y + legend.height();
     }
 
     /** Gives every way that is not straight down a lane of its own, to the left or to the right. */
     private void route() {
-        for (Link link : sketch.links()) {
-            if (!isStraight(link)) {
-                sideLinks.add(link);
-            }
-        }
+        sketch.links().stream().filter(link -> !isStraight(link)
+                && sideLinks.stream().noneMatch(link::runsWith)).forEach(sideLinks::add);
         left = Lanes.of(runs(false));
         right = Lanes.of(runs(true));
-        boxLeft = MARGIN + (left.count() + 1) * LANE;
-        int trailRoom = trail.isPresent() ? 2 * LANE : 0;
-        width = boxLeft + Panel.WIDTH + (right.count() + 1) * LANE + trailRoom + MARGIN;
+        apart = layout.apart(left.count() + right.count());
+        boxLeft = layout.margin() + beside(left.count());
+        int trailRoom = trail.isPresent() ? 2 * layout.lane() : 0;
+        width = boxLeft + layout.box() + beside(right.count()) + trailRoom + layout.margin();
+    }
+
+    /** How much room lanes need, and a little more where there are any or a trail may come. */
+    private int beside(int lanes) {
+        return lanes == 0 ? layout.told() ? layout.first() : 0 : layout.first() + lanes * apart;
     }
 
     private List<Lanes.Run> runs(boolean onward) {
@@ -139,60 +152,80 @@ public final class SvgPicture {
         return to.top() + Math.min(to.height() - 8, 12 + (int) before * 9);
     }
 
-    private void head() {
+    private String whole() {
         String title = Markup.text(sketch.title());
-        svg.append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ").append(width).append(' ')
-                .append(height + Legend.HEIGHT).append("\" width=\"").append(width).append("\" height=\"")
-                .append(height + Legend.HEIGHT)
-                .append("\" role=\"graphics-document document\" aria-labelledby=\"picture-title\">\n")
-                .append("<title id=\"picture-title\">").append(title).append("</title>\n")
-                .append(PictureStyle.CSS).append(PictureStyle.MARKERS)
-                .append("<rect class=\"paper\" width=\"100%\" height=\"100%\"/>\n")
-                .append("<text class=\"head\" x=\"").append(boxLeft).append("\" y=\"").append(MARGIN + 14)
-                .append("\">").append(title).append("</text>\n");
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\"" + box(0, height)
+                + " role=\"graphics-document document\" aria-labelledby=\"picture-title\">\n"
+                + "<title id=\"picture-title\">" + title + "</title>\n" + PictureStyle.CSS
+                + PictureStyle.tip(layout.tip()) + "<rect class=\"paper\" width=\"100%\" height=\"100%\"/>\n"
+                + "<text class=\"head\" x=\"" + boxLeft + "\" y=\"" + (layout.margin() + 14) + "\">" + title
+                + "</text>\n" + drawing.all() + "</svg>\n";
+    }
+
+    private String sliced() {
+        StringBuilder svg = new StringBuilder();
+        int top = 0;
+        for (Panel panel : panels) {
+            boolean last = panel.equals(panels.get(panels.size() - 1));
+            int bottom = last ? height : panel.bottom() + 1;
+            svg.append("<svg").append(box(top, bottom)).append(" role=\"group\">\n")
+                    .append(top == 0 ? PictureStyle.tip(layout.tip()) : "")
+                    .append(drawing.between(top, bottom)).append("</svg>\n");
+            top = bottom;
+        }
+        return svg.toString();
+    }
+
+    private String box(int top, int bottom) {
+        int high = bottom - top;
+        return " viewBox=\"0 " + top + " " + width + " " + high + "\" width=\"" + width + "\" height=\""
+                + high
+                + "\"";
     }
 
     private void straight(Panel from, Panel to) {
-        List<Link> links = sketch.links().stream().filter(this::isStraight)
-                .filter(link -> link.from() == from.part() && link.to() == to.part()).toList();
+        Optional<Link> link = sketch.links().stream().filter(this::isStraight)
+                .filter(each -> each.from() == from.part() && each.to() == to.part()).findFirst();
         boolean entry = from.part() == Sketch.START && !sketch.hasPlacement();
-        if (links.isEmpty() && !entry) {
+        if (link.isEmpty() && !entry) {
             return;
         }
-        Link.Kind kind = entry ? Link.Kind.PLACE : links.get(0).kind();
-        String words = links.stream().map(Link::words)
-                .reduce((all, next) -> sketch.words().say("orElse", all, next)).orElse("");
-        int x = boxLeft + Panel.WIDTH / 2;
-        path("M" + x + " " + (from.top() + from.height()) + "V" + (to.top() - 8), kind, words);
-        label(x + 10, from.top() + from.height() + GAP / 2 + 3, kind.word(sketch.words()));
+        Link.Kind kind = link.map(Link::kind).orElse(Link.Kind.PLACE);
+        String words = link.map(sketch::words).orElse("");
+        int x = boxLeft + layout.box() / 2;
+        drawing.add(from.bottom() + 1, to.top(), path("M" + x + " " + from.bottom() + "V" + (to.top() - 8),
+                kind,
+                words)
+                + label(x + 10, from.bottom() + layout.gap() / 2 + 3, kind.word(sketch.words())));
     }
 
     private void aside(int number) {
         Link link = sideLinks.get(number);
         boolean onward = isOnward(link);
         int lane = (onward ? right : left).of(number);
-        int edge = onward ? boxLeft + Panel.WIDTH : boxLeft;
-        int away = (onward ? 1 : -1) * (lane + 1) * LANE;
+        int edge = onward ? boxLeft + layout.box() : boxLeft;
+        int away = (onward ? 1 : -1) * (layout.first() + lane * apart);
         int from = leaves(number);
         int to = arrives(number);
         int tip = edge + (onward ? 8 : -8);
-        path("M" + edge + " " + from + "H" + (edge + away) + "V" + to + "H" + tip, link.kind(), link.words());
+        drawing.add(from, to, path("M" + edge + " " + from + "H" + (edge + away) + "V" + to + "H" + tip,
+                link.kind(), sketch.words(link)));
     }
 
-    private void path(String way, Link.Kind kind, String words) {
-        svg.append("<path class=\"way ").append(kind.look()).append("\" d=\"").append(way)
-                .append("\" marker-end=\"url(#arrow)\"><title>").append(kind.word(sketch.words()))
-                .append(words.isEmpty() ? "" : ": " + Markup.text(words)).append("</title></path>\n");
+    private String path(String way, Link.Kind kind, String words) {
+        return "<path class=\"way " + kind.look() + "\" d=\"" + way + "\" marker-end=\"url(#" + layout.tip()
+                + ")\"><title>" + kind.word(sketch.words())
+                + (words.isEmpty() ? "" : ": " + Markup.text(words)) + "</title></path>\n";
     }
 
-    private void label(int x, int y, String words) {
-        svg.append("<text class=\"small\" x=\"").append(x).append("\" y=\"").append(y).append("\">")
-                .append(words).append("</text>\n");
+    private static String label(int x, int y, String words) {
+        return "<text class=\"small\" x=\"" + x + "\" y=\"" + y + "\">" + words + "</text>\n";
     }
 
     /** Joins the panels that a trail visits one after the other, on the far right, numbered. */
     private void trail(Trail shown) {
-        int x = boxLeft + Panel.WIDTH + (right.count() + 1) * LANE + LANE / 2;
+        int x = boxLeft + layout.box() + beside(right.count()) + layout.lane() / 2;
+        StringBuilder svg = new StringBuilder();
         StringBuilder counts = new StringBuilder();
         for (int step = 0; step < shown.steps().size(); step++) {
             int y = trailHeight(shown, step);
@@ -201,12 +234,12 @@ public final class SvgPicture {
                         .append(trailHeight(shown, step - 1)).append('V').append(y).append("\"/>\n");
             }
             svg.append("<path class=\"trail-tick\" d=\"M").append(x).append(' ').append(y).append('H')
-                    .append(boxLeft + Panel.WIDTH + LANE / 2).append("\"/>\n");
+                    .append(boxLeft + layout.box() + layout.lane() / 2).append("\"/>\n");
             counts.append("<circle class=\"stop\" cx=\"").append(x).append("\" cy=\"").append(y)
                     .append("\" r=\"9\"/><text class=\"count\" x=\"").append(x).append("\" y=\"")
                     .append(y + 4).append("\">").append(step + 1).append("</text>\n");
         }
-        svg.append(counts);
+        drawing.add(0, height, svg.append(counts).toString());
     }
 
     private int trailHeight(Trail shown, int step) {
@@ -214,9 +247,5 @@ public final class SvgPicture {
         long before = shown.steps().subList(0, step).stream()
                 .filter(each -> each.stage() == shown.steps().get(step).stage()).count();
         return at.top() + Math.min(at.height() - 10, 12 + (int) before * 21);
-    }
-
-    private void legend() {
-        svg.append(Legend.svg(boxLeft, height, sketch));
     }
 }

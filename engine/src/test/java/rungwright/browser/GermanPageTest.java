@@ -100,7 +100,7 @@ class GermanPageTest {
                     + Browser.quoted(events) + ")");
             browser.visit(page);
             browser.evaluate("document.querySelectorAll('details').forEach((it) => { it.open = true; })");
-            browser.evaluate("document.querySelector('svg').remove()");
+            browser.evaluate("document.querySelectorAll('.picture').forEach((it) => it.remove())");
             String text = browser.text("document.body.innerText");
             assertTrue(text.contains("Was jetzt?"), text);
             assertEquals(Set.of(), english.inLines(text), () -> name + "\n" + text);

@@ -69,6 +69,20 @@ class PageAccessTest {
         assertEquals(List.of(), browser.complaints(), name);
     }
 
+    /** On a phone nothing must be pushed aside to be read, and no type is tiny. */
+    private static void assertFitsAPhone(String name, Path page) throws IOException, InterruptedException {
+        shots.width(PHONE);
+        browser.visit(page);
+        assertTrue(browser.holds("[...document.querySelectorAll('.picture, .wide')].every((box) =>"
+                + " box.scrollWidth <= box.clientWidth)"), name);
+        assertTrue(browser.holds("[...document.querySelectorAll('.picture svg, tbody td, tbody td *')]"
+                + ".filter((each) => each.getClientRects().length)"
+                + ".every((each) => each.getBoundingClientRect().right <= " + PHONE + ")"), name);
+        assertTrue(browser.holds("[...document.querySelectorAll('.picture text')]"
+                + ".filter((each) => each.getClientRects().length).every((each) =>"
+                + " each.getScreenCTM().a * parseFloat(getComputedStyle(each).fontSize) >= 12)"), name);
+    }
+
     private static void assertTablesHaveHeaders(String name) {
         assertTrue(browser.holds("document.querySelectorAll('table').length > 0"), name);
         assertTrue(browser.holds("[...document.querySelectorAll('table')].every((table) =>"
@@ -83,7 +97,11 @@ class PageAccessTest {
     void handouts() throws IOException, InterruptedException {
         for (Path example : Pages.examples()) {
             String name = "handout-" + example.getFileName();
-            assertOpenToAll(name, made(name, "handout", example.resolve("program.yaml").toString()));
+            Path page = made(name, "handout", example.resolve("program.yaml").toString());
+            assertOpenToAll(name, page);
+            assertFitsAPhone(name, page);
+            assertTrue(browser.holds("[...document.querySelectorAll('.picture text')].some((each) =>"
+                    + " each.getClientRects().length)"), name);
         }
     }
 
@@ -92,8 +110,10 @@ class PageAccessTest {
         for (String example : REPORTED) {
             String of = Path.of("../spec-examples", example) + "/";
             String name = "report-" + example;
-            assertOpenToAll(name, made(name, "report", of + "program.yaml", of + "log.csv", "--trainees",
-                    of + "trainees.csv", "--format", "html"));
+            Path page = made(name, "report", of + "program.yaml", of + "log.csv", "--trainees",
+                    of + "trainees.csv", "--format", "html");
+            assertOpenToAll(name, page);
+            assertFitsAPhone(name, page);
             assertTablesHaveHeaders(name);
         }
     }

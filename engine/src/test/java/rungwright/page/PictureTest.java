@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -19,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.xml.sax.SAXException;
 import rungwright.program.Checked;
 import rungwright.program.Outline;
+import rungwright.text.Language;
 
 /** Pictures of programs: whole documents, in which every name stays text. */
 class PictureTest {
@@ -34,6 +37,24 @@ class PictureTest {
                 outline.stages().forEach(stage -> assertTrue(svg.contains("Stage " + (stage.number() + 1)
                         + ": " + Markup.text(stage.name()).split(" ")[0])));
                 assertFalse(svg.replace("http://www.w3.org/2000/svg", "").contains("http"), folder::toString);
+            }
+        }
+    }
+
+    @Test
+    void slicesOfAPictureStandOnEachOther() throws IOException {
+        for (int stages : List.of(0, 8, 28)) {
+            for (Layout layout : List.of(Layout.DESK, Layout.PHONE)) {
+                String svg = SvgPicture.slices(outline(stages(stages)), layout, Language.ENGLISH);
+                List<MatchResult> boxes = Pattern.compile("viewBox=\"0 ([0-9]+) ([0-9]+) ([0-9]+)\" width")
+                        .matcher(svg).results().toList();
+                assertEquals(stages + 4, boxes.size());
+                int end = 0;
+                for (MatchResult box : boxes) {
+                    assertEquals(end, Integer.parseInt(box.group(1)));
+                    assertTrue(Integer.parseInt(box.group(2)) <= layout.widest(), box::group);
+                    end += Integer.parseInt(box.group(3));
+                }
             }
         }
     }
