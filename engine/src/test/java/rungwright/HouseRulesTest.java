@@ -107,6 +107,14 @@ class HouseRulesTest {
     }
 
     @Test
+    void onlyTheCallOfAHandleAloneMayCatchAll() {
+        String body = "class A {\n void a() {\n try { %s }\n catch (Throwable e) { c(); }\n }\n}\n";
+        assertFaults(CodeRules.faults(inRegion(body.formatted("h.invokeExact(b);"))));
+        assertFaults(CodeRules.faults(inRegion(body.formatted("d(); h.invokeExact(b);"))),
+                "5: catches everything");
+    }
+
+    @Test
     void aChainOfQuestionsForATypeIsFound() {
         String body = "class A {\n boolean a(Object o, Object p) {\n"
                 + " return o instanceof B\n || %s instanceof C;\n }\n}\n";

@@ -28,7 +28,7 @@ public final class Masks {
     private final long[][] starts;
     private final long[] bits;
 
-    private Masks(List<Axis> axes, List<Box> boxes) {
+    private Masks(List<Axis> axes, List<Box> boxes, long[] otherwise) {
         this.words = (boxes.size() + Long.SIZE - 1) / Long.SIZE;
         this.first = new int[axes.size()];
         this.last = new int[axes.size()];
@@ -46,13 +46,24 @@ public final class Masks {
         this.bits = new long[next * words];
         for (int axis = 0; axis < first.length; axis++) {
             fill(axis, boxes);
+            if (otherwise[axis] != NONE) {
+                int none = (first[axis] - 1) * words;
+                System.arraycopy(bits, none + words * (1 + run(axis, otherwise[axis])), bits, none, words);
+            }
             starts[axis] = last[axis] == SOUGHT ? starts[axis] : null;
         }
     }
 
     /** Those of boxes over these axes. */
     public static Masks of(List<Axis> axes, List<Box> boxes) {
-        return new Masks(axes, boxes);
+        long[] otherwise = new long[axes.size()];
+        Arrays.fill(otherwise, NONE);
+        return of(axes, boxes, otherwise);
+    }
+
+    /** Those of boxes over these axes, on which {@link #NONE} counts as another position, or stays none. */
+    public static Masks of(List<Axis> axes, List<Box> boxes, long[] otherwise) {
+        return new Masks(axes, boxes, otherwise);
     }
 
     private static long[] cuts(int axis, long size, List<Box> boxes) {
@@ -81,9 +92,12 @@ public final class Masks {
      * position that the axis does not have is a fault of the caller.
      */
     public long along(int axis, long position, int word) {
+        return bits[(first[axis] + run(axis, position)) * words + word];
+    }
+
+    private int run(int axis, long position) {
         int top = last[axis];
-        int run = top == SOUGHT ? sought(axis, position) : (int) Math.min(position, top);
-        return bits[(first[axis] + run) * words + word];
+        return top == SOUGHT && position >= 0 ? sought(axis, position) : (int) Math.min(position, top);
     }
 
     /**
@@ -95,18 +109,16 @@ public final class Masks {
     }
 
     /**
-     * How the first axes, all of them plain, are read off a row: four numbers an axis.
+     * How the first axes, all of them plain, are read off a row: three numbers an axis.
      *
      * @param columns where in the row the position on each axis stands
-     * @param otherwise what a position under 0 counts as: another one, or {@link #NONE}
      */
-    public int[] reading(int[] columns, int[] otherwise) {
-        int[] reading = new int[4 * columns.length];
+    public int[] reading(int[] columns) {
+        int[] reading = new int[3 * columns.length];
         for (int axis = 0; axis < columns.length; axis++) {
-            reading[4 * axis] = columns[axis];
-            reading[4 * axis + 1] = otherwise[axis];
-            reading[4 * axis + 2] = last[axis];
-            reading[4 * axis + 3] = first[axis];
+            reading[3 * axis] = columns[axis];
+            reading[3 * axis + 1] = last[axis];
+            reading[3 * axis + 2] = first[axis];
         }
         return reading;
     }
@@ -115,10 +127,9 @@ public final class Masks {
     public long inRow(long[] row, int[] reading) {
         long[] all = bits;
         long left = -1L;
-        for (int i = 0; i < reading.length; i += 4) {
-            long position = row[reading[i]];
-            position = position < 0 ? reading[i + 1] : position;
-            left &= all[reading[i + 3] + (int) Math.min(position, reading[i + 2])];
+        for (int i = 0; i < reading.length; i += 3) {
+            // Of ints, for their lesser is found without a branch that a processor could not foresee.
+            left &= all[reading[i + 2] + Math.min((int) row[reading[i]], reading[i + 1])];
         }
         return left;
     }

@@ -3,20 +3,38 @@ package rungwright.step;
 import java.util.Arrays;
 
 /**
- * A trainee's state in row form that never changes, for one {@link Lane}: what the words of {@link Rows} say,
- * as a value. Equal ones say the same.
+ * A trainee's state in row form that never changes, for one {@link Lane}, and the decision that led to it:
+ * what the words and the code of {@link Rows} say, as a value. Equal ones say the same.
  */
 public final class Held {
     private final long[] words;
+    private final long code;
 
     /** Of words that nobody else writes to. */
-    Held(long[] words) {
+    Held(long[] words, long code) {
         this.words = words;
+        this.code = code;
     }
 
     /** The words, for those who do not write to them. */
     long[] words() {
         return words;
+    }
+
+    /**
+     * The code of the decision that led to it, which {@link Rows#kind} and {@link Rows#rule} read; {@link
+     * Rows#LONG_WAY} where none did.
+     */
+    public long code() {
+        return code;
+    }
+
+    /**
+     * Whether a decision led to it. What {@link Lane#step(Held, int, long[], int)} gives is undecided where
+     * the session goes the long way: then it is the state from before.
+     */
+    public boolean isDecided() {
+        return code != Rows.LONG_WAY;
     }
 
     /** The status. */
@@ -36,12 +54,12 @@ public final class Held {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Held its && Arrays.equals(words, its.words);
+        return other instanceof Held its && code == its.code && Arrays.equals(words, its.words);
     }
 
     @Override
     public int hashCode() {
-        return Arrays.hashCode(words);
+        return 31 * Arrays.hashCode(words) + Long.hashCode(code);
     }
 
     @Override

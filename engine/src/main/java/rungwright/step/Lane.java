@@ -1,5 +1,6 @@
 package rungwright.step;
 
+import java.util.Arrays;
 import java.util.Optional;
 import rungwright.measure.Measure;
 
@@ -21,6 +22,8 @@ public final class Lane {
     private final boolean fits;
     private final RowDeeds deeds;
     private final RowList[] stages;
+    private final boolean hasBreaks;
+    private final RowMemory[] earlier;
 
     /** Of a trainee whom the plan has read. */
     Lane(RowPlan plan, Trainee trainee) {
@@ -33,6 +36,8 @@ public final class Lane {
         this.fits = ladders.fits();
         this.deeds = new RowDeeds(words);
         this.stages = plan.stages();
+        this.hasBreaks = plan.breaks().rules().length > 0;
+        this.earlier = plan.earlier();
     }
 
     /** Whether states have room for the trainee's ladders. */
@@ -61,7 +66,7 @@ public final class Lane {
     /** A state of this trainee as a value; nothing where {@link #write} would put it into no words. */
     public Optional<Held> hold(State state) {
         long[] held = new long[words.size()];
-        return write(state, held, 0) ? Optional.of(new Held(held)) : Optional.empty();
+        return write(state, held, 0) ? Optional.of(new Held(held, Rows.LONG_WAY)) : Optional.empty();
     }
 
     /** The state that is held. */
@@ -70,10 +75,10 @@ public final class Lane {
     }
 
     /** Decides a session as {@link #step(long[], int, int, long[], int)} does, and leaves what was held. */
-    public Ruled step(Held held, int day, long[] row, int sets) {
+    public Held step(Held held, int day, long[] row, int sets) {
         long[] after = held.words().clone();
         long code = step(after, 0, day, row, sets);
-        return new Ruled(code == Rows.LONG_WAY ? held : new Held(after), code);
+        return new Held(after, code);
     }
 
     /** The name of a rung (from 1) of a stage (from 0) for this trainee; empty without a ladder. */
@@ -98,9 +103,27 @@ public final class Lane {
             return atRest(states, at, day);
         }
         int rows = Math.max(1, sets);
-        return plan.breaks().rules().length > 0 && RowWords.high(states[at + 1]) != RowWords.NEVER
+        return hasBreaks && RowWords.high(states[at + 1]) != RowWords.NEVER
                 ? afterAbsence(states, at, day, row, rows)
                 : judge(states, at, day, row, rows, placeOf(states[at]));
+    }
+
+    /**
+     * The number of the rule that decides a session, among {@link Rows#rules}, and leaves the state; -1 where
+     * no rule does, or the session goes the long way. The same as the rule of what {@link
+     * #step(long[], int, int, long[], int)} gives.
+     */
+    public int rule(long[] states, int at, int day, long[] row, int sets) {
+        if (hasBreaks || sets > Measure.MOST_SETS || day > FAR
+                || day < RowWords.low(states[at + 2]) || !RowWords.isTraining(states[at])) {
+            long code = step(Arrays.copyOfRange(states, at, at + words.size()), 0, day, row, sets);
+            return code == Rows.LONG_WAY ? -1 : RowCode.rule(code);
+        }
+        int rows = Math.max(1, sets);
+        RowList here = stages[RowWords.stage(states[at])];
+        long deed = here.deed(this, states, at, row, rows, RowWords.sessionsHere(states[at]) + 1,
+                day - RowWords.low(states[at + 1]), 0);
+        return deed == RowDeed.NONE || !here.hasAll(row, rows) ? -1 : RowCode.rule(RowDeed.fired(deed));
     }
 
     private static long atRest(long[] states, int at, int day) {
@@ -181,7 +204,6 @@ public final class Lane {
     }
 
     private void remember(long[] states, int at, long[] row, int sets) {
-        RowMemory[] earlier = plan.earlier();
         for (int slot = 0; slot < earlier.length; slot++) {
             long position = earlier[slot].taken(row, sets);
             if (position >= 0) {

@@ -3,29 +3,36 @@ package rungwright.step;
 /** What deeds make of the words of a state. */
 record RowDeeds(RowWords words) {
     /**
-     * The usual deed, after which a trainee in training stays or goes to a known place. It has no branch that
-     * a processor could not foresee: whether somebody goes is as good as chance to it.
+     * The usual deed, after which a trainee in training stays or goes to a known place.
      *
      * @param known where the rule leads when it fires
      * @param unmet the bits of the counts that a session leaves which does not meet the rule
      */
     long usual(long[] states, int at, int day, long deed, int place, int known, long[] unmet) {
         int slot = RowDeed.slot(deed);
-        int met = words.met(states, at, deed);
+        int met = slot == 0 ? 1 : words.met(states, at, deed);
         boolean fires = met >= RowDeed.wanted(deed);
-        int to = fires ? known : place;
-        boolean stays = to == place;
-        long before = states[at];
-        int entered = RowWords.low(states[at + 1]);
-        states[at] = stays ? RowWords.withOneMore(before) : RowWords.training(to);
-        states[at + 1] = RowWords.both(stays ? entered : day, day);
-        states[at + 2] = RowWords.both(day, 0);
-        if (RowPlaces.stage(to) != RowPlaces.stage(place)) {
-            RowWords.leave(states, at, place, RowPlaces.stage(to));
+        if (fires && known != place) {
+            go(states, at, day, place, known);
+        } else {
+            states[at] = RowWords.withOneMore(states[at]);
+            states[at + 1] = RowWords.both(RowWords.low(states[at + 1]), day);
+            int bits = RowDeed.isRow(deed) ? (fires ? 0 : (1 << met) - 1) : 1;
+            words.count(states, at, unmet, slot, bits);
         }
-        int bits = RowDeed.isRow(deed) ? (fires ? 0 : (1 << met) - 1) : 1;
-        words.count(states, at, unmet, stays ? -1L : 0, slot, bits);
+        states[at + 2] = RowWords.both(day, 0);
         return (fires ? RowDeed.fired(deed) : RowDeed.as(Kind.HOLD, deed)) | RowCode.met(slot == 0 ? 0 : met);
+    }
+
+    private void go(long[] states, int at, int day, int from, int to) {
+        states[at] = RowWords.training(to);
+        states[at + 1] = RowWords.both(day, day);
+        if (RowPlaces.stage(to) != RowPlaces.stage(from)) {
+            RowWords.leave(states, at, from, RowPlaces.stage(to));
+        }
+        for (int word = words.tallies(); word < words.previous(); word++) {
+            states[at + word] = 0;
+        }
     }
 
     /** A stop, or a deed that leads to the goal. */

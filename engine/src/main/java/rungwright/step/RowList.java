@@ -18,6 +18,7 @@ import rungwright.region.Interval;
  */
 final class RowList {
     private final Masks masks;
+    private final RowTree tree;
     // The numbers of the rules in force, and the deed of each box's rule.
     private final int[] rules;
     private final long[] deeds;
@@ -48,17 +49,19 @@ final class RowList {
         this.rules = inForce.stream().mapToInt(Integer::intValue).toArray();
         this.deeds = owners.stream().mapToLong(rule -> RowDeed.of(all[rule], rule, inForce.indexOf(rule)))
                 .toArray();
-        this.masks = Masks.of(axes, boxes);
         List<RowGauge> gauges = order.stream().map(found::get).toList();
+        this.masks = Masks.of(axes, boxes, gauges.stream().mapToLong(gauge ->
+                gauge instanceof RowReading reading ? reading.readings().otherwise() : Rows.NONE).toArray());
         int plain = 0;
         while (plain < gauges.size() && gauges.get(plain) instanceof RowReading && masks.isPlain(plain)) {
             plain++;
         }
         List<RowReadings> readings = gauges.subList(0, plain).stream().map(RowReading.class::cast)
                 .map(RowReading::readings).toList();
-        this.reading = masks.reading(readings.stream().mapToInt(RowReadings::column).toArray(),
-                readings.stream().mapToInt(each -> (int) each.otherwise()).toArray());
+        this.reading = masks.reading(readings.stream().mapToInt(RowReadings::column).toArray());
         this.plain = plain;
+        this.tree = plain < gauges.size() ? RowTree.NONE
+                : RowTreeGrowth.of(readings, Box.of(axes.stream().map(Axis::all).toList()), boxes, deeds);
         this.gauges = gauges.toArray(RowGauge[]::new);
         this.unmet = RowCounts.unmet(counted);
         this.needed = RowNeeds.of(lists, makers);
@@ -116,6 +119,9 @@ final class RowList {
     /** The deed of the rule that speaks; none where a quantity has no value or cannot be worked out here. */
     long deed(Lane lane, long[] states, int at, long[] row, int sets, int sessionsHere, int daysHere,
             int daysAway) {
+        if (tree.isThere()) {
+            return tree.deed(row);
+        }
         if (masks.words() != 1) {
             return amongMany(lane, states, at, row, sets, sessionsHere, daysHere, daysAway);
         }

@@ -110,16 +110,17 @@ record RowWords(int tallies, int previous, int size) {
      * Counts a session.
      *
      * @param unmet the bits that it leaves of the counts of all rules
-     * @param kept all bits, or none where counts begin anew
      * @param slot the count of the rule that it meets
      * @param bits what it adds to that
      */
-    void count(long[] states, int at, long[] unmet, long kept, int slot, int bits) {
+    void count(long[] states, int at, long[] unmet, int slot, int bits) {
         int first = at + tallies;
         for (int word = 0; word < unmet.length; word++) {
-            states[first + word] = states[first + word] << 1 & unmet[word] & kept;
+            states[first + word] = states[first + word] << 1 & unmet[word];
         }
-        states[first + (slot >> 1)] |= (long) bits << ((slot & 1) << 5) & kept;
+        if (slot > 0) {
+            states[first + (slot >> 1)] |= (long) bits << ((slot & 1) << 5);
+        }
     }
 
     /** The position of an earlier reading, or -1. */

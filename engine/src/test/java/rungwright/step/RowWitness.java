@@ -46,23 +46,42 @@ public final class RowWitness {
             assertTrue(row.isPresent() || decision.isRefused(), where);
             return;
         }
-        assertEquals(before, lane.get().state(states, AT), where);
+        compare(rows, lane.get(), states, row.get(), session, before, decision, where);
+    }
+
+    private void compare(Rows rows, Lane lane, long[] states, long[] row, Event.Session session, State before,
+            Decision decision, String where) {
+        int day = (int) session.date().toEpochDay();
+        int sets = session.sets().size();
+        assertEquals(before, lane.state(states, AT), where);
         long[] words = states.clone();
-        long code = lane.get().step(states, AT, (int) session.date().toEpochDay(), row.get(),
-                session.sets().size());
+        int rule = lane.rule(states, AT, day, row, sets);
+        Held held = lane.hold(before).orElseThrow();
+        Held after = lane.step(held, day, row, sets);
+        assertArrayEquals(words, states, where);
+        assertEquals(before, lane.state(held), where);
+        long code = lane.step(states, AT, day, row, sets);
         assertEquals(GUARD, states[AT - 1]);
         assertEquals(GUARD, states[AT + rows.words()]);
+        assertEquals(code == Rows.LONG_WAY ? -1 : Rows.rule(code), rule, where);
+        assertEquals(lane.state(states, AT), lane.state(after), where);
+        assertEquals(code, after.code(), where);
         if (code == Rows.LONG_WAY) {
             assertArrayEquals(words, states, where);
             counts.merge(decision.isRefused() ? "refused" : "long way", 1, Integer::sum);
-            return;
+        } else {
+            compare(states, rows, code, decision, lane, where + ": " + session + " from " + before);
         }
-        String about = where + ": " + session + " from " + before + " " + decision;
-        assertEquals(decision.after().orElseThrow(), lane.get().state(states, AT), about);
-        compare(rows, code, decision, lane.get(), about);
-        assertEquals(decision.after().get().status(), Rows.status(states, AT), about);
-        assertEquals(decision.after().get().at().stage(), Rows.stage(states, AT), about);
-        assertEquals(decision.after().get().at().rung(), Rows.rung(states, AT), about);
+    }
+
+    private void compare(long[] states, Rows rows, long code, Decision decision, Lane lane, String where) {
+        State after = decision.after().orElseThrow();
+        String about = where + " " + decision;
+        assertEquals(after, lane.state(states, AT), about);
+        compare(rows, code, decision, lane, about);
+        assertEquals(after.status(), Rows.status(states, AT), about);
+        assertEquals(after.at().stage(), Rows.stage(states, AT), about);
+        assertEquals(after.at().rung(), Rows.rung(states, AT), about);
     }
 
     private void compare(Rows rows, long code, Decision decision, Lane lane, String about) {

@@ -10,7 +10,6 @@ import rungwright.step.Held;
 import rungwright.step.Kind;
 import rungwright.step.Lane;
 import rungwright.step.Rows;
-import rungwright.step.Ruled;
 import rungwright.step.State;
 import rungwright.step.Status;
 import rungwright.step.Stepper;
@@ -45,11 +44,12 @@ final class Agreement {
             }
             Decision decision = Stepper.step(program, state, Course.event(program, day, session));
             lane.write(state, words, 0);
+            require(lane.rule(words, 0, (int) day.toEpochDay(), session, 0) == verdict.rule(), lane, session);
             Held held = lane.hold(state).orElseThrow();
-            Ruled ruled = lane.step(held, (int) day.toEpochDay(), session, 0);
+            Held ruled = lane.step(held, (int) day.toEpochDay(), session, 0);
             long code = lane.step(words, 0, (int) day.toEpochDay(), session, 0);
             State after = decision.after().orElseThrow();
-            require(ruled.code() == code && lane.state(ruled.after()).equals(after), ruled, session);
+            require(ruled.code() == code && lane.state(ruled).equals(after), ruled, session);
             require(Rows.rule(code) == verdict.rule() && lane.state(words, 0).equals(after), code, session);
             require(Rows.kind(code) == decision.kind() && decision.kind() == KINDS.get(verdict.kind()), decision,
                     session);

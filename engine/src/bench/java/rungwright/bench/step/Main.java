@@ -18,7 +18,7 @@ import rungwright.bench.Table;
 /** One step: the engine beside the same program written by hand and beside rule engines and expressions. */
 public final class Main {
     private static final Map<String, String> NAMES = Map.of("handWritten", "hand-written, switch and ifs",
-            "rows", "`Rows`, in place", "held", "`Rows`, immutable", "step", "`Stepper`, text in and out");
+            "rule", "`Rows`, the rule alone", "rows", "`Rows`, in place", "held", "`Rows`, immutable", "step", "`Stepper`, text in and out");
     /** Each peer with the seconds that it needs to get warm. */
     private static final Map<String, Integer> PEERS = new LinkedHashMap<>();
 

@@ -2,6 +2,7 @@ package rungwright.bench.step;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -18,7 +19,6 @@ import rungwright.step.Event;
 import rungwright.step.Held;
 import rungwright.step.Lane;
 import rungwright.step.Rows;
-import rungwright.step.Ruled;
 import rungwright.step.Status;
 import rungwright.step.Stepper;
 import rungwright.step.Trainee;
@@ -40,6 +40,7 @@ public class StepBench {
     private long[][] sessions;
     private HandWritten.Place[] places;
     private Lane lane;
+    private long[][] stages;
     private long[] start;
     private long[] words;
     private Held first;
@@ -58,6 +59,12 @@ public class StepBench {
         Rows rows = Rows.of(program);
         lane = rows.lane(state.trainee()).orElseThrow();
         first = lane.hold(state).orElseThrow();
+        stages = new long[Course.STAGES][rows.words()];
+        for (int stage = 0; stage < Course.STAGES; stage++) {
+            Event move = new Event.Move(today, Optional.empty(),
+                    "stage " + program.outline().stages().get(stage).name(), "to be measured");
+            lane.write(Stepper.step(program, state, move).after().orElseThrow(), stages[stage], 0);
+        }
         start = new long[rows.words()];
         lane.write(state, start, 0);
         words = new long[trainees * start.length];
@@ -77,6 +84,22 @@ public class StepBench {
         int trainee = 0;
         for (long[] session : sessions) {
             HandWritten.Verdict verdict = HandWritten.step(places[trainee], session);
+            out.consume(verdict);
+            places[trainee] = verdict.after().status() == HandWritten.TRAINING ? verdict.after()
+                    : HandWritten.START;
+            trainee = trainee + 1 == trainees ? 0 : trainee + 1;
+        }
+    }
+
+    /** The row form finds the rule; what that comes to is worked out, and allocated, as by hand. */
+    @Benchmark
+    @OperationsPerInvocation(SESSIONS)
+    public void rule(Blackhole out) {
+        int trainee = 0;
+        for (long[] session : sessions) {
+            HandWritten.Place at = places[trainee];
+            HandWritten.Verdict verdict =
+                    HandWritten.act(at, lane.rule(stages[at.stage()], 0, day, session, 0));
             out.consume(verdict);
             places[trainee] = verdict.after().status() == HandWritten.TRAINING ? verdict.after()
                     : HandWritten.START;
@@ -105,9 +128,9 @@ public class StepBench {
     public void held(Blackhole out) {
         int trainee = 0;
         for (long[] session : sessions) {
-            Ruled ruled = lane.step(held[trainee], day, session, 0);
-            out.consume(ruled);
-            held[trainee] = ruled.after().status() == Status.TRAINING ? ruled.after() : first;
+            Held after = lane.step(held[trainee], day, session, 0);
+            out.consume(after);
+            held[trainee] = after.status() == Status.TRAINING ? after : first;
             trainee = trainee + 1 == trainees ? 0 : trainee + 1;
         }
     }
