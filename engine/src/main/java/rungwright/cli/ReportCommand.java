@@ -19,8 +19,8 @@ import rungwright.page.ReportPage;
 import rungwright.program.Program;
 import rungwright.text.CheckText;
 import rungwright.text.Colours;
+import rungwright.text.Language;
 import rungwright.text.ReportText;
-import rungwright.text.ReportWords;
 import rungwright.text.UsageText;
 
 /** {@code report SPEC LOG|FOLDER}: what became of everybody. */
@@ -113,10 +113,11 @@ final class ReportCommand implements Callable<Integer> {
         if (program.isEmpty() || other.isEmpty()) {
             return Exit.TROUBLE;
         }
-        List<Cohort> cohorts = cohorts(program.get(), other.get());
-        file.write(console, out -> write(cohorts, out));
-        csv.ifPresent(folder -> new CsvFolder(folder).write(cohorts));
-        return cohorts.stream().allMatch(cohort -> cohort.leftOut().isEmpty()) ? Exit.FINE : Exit.TROUBLE;
+        Beside groups = groups(program.get(), other.get());
+        file.write(console, out -> write(groups, out));
+        csv.ifPresent(folder -> new CsvFolder(folder).write(groups.in(Language.ENGLISH)));
+        return groups.cohorts().stream().allMatch(cohort -> cohort.leftOut().isEmpty()) ? Exit.FINE
+                : Exit.TROUBLE;
     }
 
     private Optional<Program> program(String name) {
@@ -128,7 +129,7 @@ final class ReportCommand implements Callable<Integer> {
         return examined.checked().program();
     }
 
-    private List<Cohort> cohorts(Program program, Program other) throws IOException {
+    private Beside groups(Program program, Program other) throws IOException {
         CohortSource source = new CohortSource(console, trainees, new HashSet<>(ignored));
         Cohort all = source.read(program, files);
         if (group.isPresent()) {
@@ -136,14 +137,15 @@ final class ReportCommand implements Callable<Integer> {
         }
         if (against.isPresent()) {
             Cohort others = source.read(program, List.of(against.get()));
-            return titled(all, name(files.get(0)), others, name(against.get()));
+            return new Beside(List.of(all, others), words ->
+                    words.titles(name(files.get(0)), name(against.get())));
         }
         if (otherSpec.isPresent()) {
             Cohort others = source.read(other, files);
-            ReportWords words = ReportWords.in(spoken.language());
-            return titled(all, words.version(program), others, words.version(other));
+            return new Beside(List.of(all, others), words ->
+                    words.titles(words.version(program), words.version(other)));
         }
-        return List.of(all);
+        return Beside.alone(all);
     }
 
     /** Names that say nothing of the folders they lie in, for a page may be handed on. */
@@ -152,12 +154,7 @@ final class ReportCommand implements Callable<Integer> {
         return parts.length == 0 ? file : parts[parts.length - 1];
     }
 
-    private List<Cohort> titled(Cohort one, String title, Cohort other, String otherTitle) {
-        List<String> titles = ReportWords.in(spoken.language()).titles(title, otherTitle);
-        return List.of(one.titled(titles.get(0)), other.titled(titles.get(1)));
-    }
-
-    private static List<Cohort> groups(Program program, Cohort all, String fact) {
+    private static Beside groups(Program program, Cohort all, String fact) {
         List<String> facts = program.outline().facts().stream().map(Fact::name).toList();
         if (!facts.contains(fact)) {
             throw new CannotReadException(UsageText.noFact(fact, facts));
@@ -166,10 +163,12 @@ final class ReportCommand implements Callable<Integer> {
         if (groups.size() > MOST_GROUPS) {
             throw new CannotReadException(UsageText.tooManyGroups(fact, groups.size(), MOST_GROUPS));
         }
-        return groups.isEmpty() ? List.of(all) : groups;
+        return groups.isEmpty() ? Beside.alone(all) : new Beside(groups, words -> groups.stream()
+                .map(each -> words.group(each, fact)).toList());
     }
 
-    private void write(List<Cohort> cohorts, OutputStream out) throws IOException {
+    private void write(Beside groups, OutputStream out) throws IOException {
+        List<Cohort> cohorts = groups.in(form == ReportForm.JSON ? Language.ENGLISH : spoken.language());
         switch (form) {
             case JSON -> ReportJson.write(out, cohorts);
             case HTML -> out.write(ReportPage.of(cohorts, spoken.language())

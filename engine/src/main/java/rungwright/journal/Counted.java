@@ -2,7 +2,6 @@ package rungwright.journal;
 
 import java.io.IOException;
 import java.util.Optional;
-import rungwright.finding.Shown;
 import rungwright.program.Program;
 import rungwright.step.ProgramId;
 
@@ -12,27 +11,24 @@ record Counted(Optional<Member> member, Optional<LeftOut> leftOut) {
         try {
             return of(program, journal.name(), journal.store().read());
         } catch (IOException e) {
-            return leftOut(journal.name(), "it cannot be opened");
+            return leftOut(journal.name(), new LeftOut.Unopened());
         }
     }
 
     private static Counted of(Program program, String name, Contents contents) {
         Fold fold = Fold.of(program, contents.entries());
-        Optional<String> trouble = contents.damage()
-                .map(damage -> "line " + damage.line() + " is damaged: " + damage.reason())
-                .or(() -> fold.otherProgram().map(ProgramId::name)
-                        .map(other -> "its entries are of " + Shown.quoted(other)));
+        Optional<LeftOut.Cause> trouble = contents.damage().<LeftOut.Cause>map(LeftOut.Damaged::new)
+                .or(() -> fold.otherProgram().map(ProgramId::name).map(LeftOut.OtherProgram::new));
         if (trouble.isPresent()) {
             return leftOut(name, trouble.get());
         }
         Course course = new Course(name, program.outline().stages().size());
         fold.happenings().forEach(each -> course.take(each.event(), each.decision()));
         return course.member().map(member -> new Counted(Optional.of(member), Optional.empty()))
-                .orElseGet(() -> leftOut(name, course.reason().isEmpty() ? "not enrolled"
-                        : course.reason()));
+                .orElseGet(() -> leftOut(name, course.whyNever()));
     }
 
-    private static Counted leftOut(String name, String reason) {
-        return new Counted(Optional.empty(), Optional.of(new LeftOut(name, reason)));
+    private static Counted leftOut(String name, LeftOut.Cause cause) {
+        return new Counted(Optional.empty(), Optional.of(new LeftOut(name, cause)));
     }
 }

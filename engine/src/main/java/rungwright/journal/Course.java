@@ -12,6 +12,7 @@ import rungwright.step.BreakMove;
 import rungwright.step.Decision;
 import rungwright.step.Event;
 import rungwright.step.Kind;
+import rungwright.step.Refusal;
 import rungwright.step.RuleRef;
 import rungwright.step.State;
 import rungwright.step.Status;
@@ -37,7 +38,7 @@ final class Course {
     private int coachMoves;
     private int refused;
     private int sinceAdvance;
-    private String reason = "";
+    private Optional<Refusal> latestRefusal = Optional.empty();
 
     /** That of a trainee in a program of so many stages. */
     Course(String name, int stages) {
@@ -48,7 +49,7 @@ final class Course {
     void take(Event event, Decision decision) {
         if (decision.isRefused()) {
             refused++;
-            reason = decision.refusal().orElseThrow().message();
+            latestRefusal = decision.refusal();
             return;
         }
         State after = decision.after().orElseThrow();
@@ -137,7 +138,7 @@ final class Course {
     }
 
     /** Why nothing is known of a trainee who never began. */
-    String reason() {
-        return reason;
+    LeftOut.Cause whyNever() {
+        return latestRefusal.<LeftOut.Cause>map(LeftOut.Refused::new).orElseGet(LeftOut.NotEnrolled::new);
     }
 }

@@ -30,7 +30,8 @@ public final class LoggedCohort implements ReplayListener {
 
     @Override
     public void unreadable(LogLine.Unreadable line) {
-        unreadable.add(new LeftOut(line.trainee().orElse(""), "line " + line.line() + ": " + line.reason()));
+        unreadable.add(new LeftOut(line.trainee().orElse(""),
+                new LeftOut.Unreadable(line.line(), line.reason())));
     }
 
     /** What has come together so far. */
@@ -39,7 +40,7 @@ public final class LoggedCohort implements ReplayListener {
         List<LeftOut> leftOut = new ArrayList<>();
         courses.forEach((name, course) -> {
             Optional<Member> member = course.member();
-            member.ifPresentOrElse(members::add, () -> leftOut.add(new LeftOut(name, course.reason())));
+            member.ifPresentOrElse(members::add, () -> leftOut.add(new LeftOut(name, course.whyNever())));
         });
         leftOut.addAll(unreadable);
         return new Cohort("", program, members, leftOut);

@@ -8,7 +8,7 @@ import rungwright.journal.Member;
 import rungwright.journal.Spell;
 
 /** The trainees of a cohort, a row each. */
-record PeopleTable(ReportWords words, Cohort cohort) {
+record PeopleTable(ReportWords words, Wording wording, Cohort cohort) {
     ReportTable table() {
         return ReportTable.of("trainees", words.words(), "trainees.", cohort.members().stream()
                 .map(this::row).toList());
@@ -17,7 +17,8 @@ record PeopleTable(ReportWords words, Cohort cohort) {
     private List<String> row(Member member) {
         Spell all = member.all();
         return List.of(Shown.text(member.name()), day(member.began()), words.began(cohort, member),
-                words.now(member), number(member.sessions()), number(member.days()), number(all.advances()),
+                words.now(wording, member), number(member.sessions()), number(member.days()),
+                number(all.advances()),
                 number(all.holds()), number(all.fallBacks()), number(all.stops()), number(member.absences()),
                 number(member.longestAway()), number(member.coachMoves()), number(member.refused()),
                 day(member.lastSeen()));

@@ -26,11 +26,13 @@ public final class ReportTables {
     private final Cohort cohort;
     private final ReportWords told;
     private final Words words;
+    private final Wording wording;
 
     private ReportTables(Cohort cohort, Language language) {
         this.cohort = cohort;
         this.told = ReportWords.in(language);
         this.words = told.words();
+        this.wording = told.wording(cohort);
     }
 
     /** Those of one cohort that a reader sees, in their order. */
@@ -38,7 +40,8 @@ public final class ReportTables {
         ReportTables tables = new ReportTables(cohort, language);
         return List.of(tables.reached(), tables.times(Member.Count.SESSIONS, "times.sessions."),
                 tables.times(Member.Count.DAYS, "times.days."), tables.stages(), tables.rungs(),
-                tables.rules(), new PeopleTable(tables.told, cohort).table(), tables.leftOut());
+                tables.rules(), new PeopleTable(tables.told, tables.wording, cohort).table(),
+                tables.leftOut());
     }
 
     /** All that a page draws of the way to each stage and the goal, in one table. */
@@ -121,7 +124,7 @@ public final class ReportTables {
 
     private String rung(RungUse rung) {
         return words.say("rungs.row", Shown.text(rung.at().stageName()),
-                words.language().amount(Shown.text(rung.at().rungName())));
+                wording.rung(rung.at().rungName()));
     }
 
     private static List<String> used(String place, int people, Spell all, int now, int stalled) {
@@ -132,18 +135,19 @@ public final class ReportTables {
 
     private ReportTable rules() {
         return ReportTable.of("rules", words, "rules.",
-                cohort.rules().stream().map(ReportTables::rule).toList());
+                cohort.rules().stream().map(this::rule).toList());
     }
 
-    private static List<String> rule(RuleUse rule) {
-        return List.of(Shown.text(rule.rule().label()), number(rule.rule().place().line()),
+    private List<String> rule(RuleUse rule) {
+        return List.of(Shown.text(wording.label(rule.rule().label())), number(rule.rule().place().line()),
                 number(rule.use().fired()), number(rule.use().counted()), number(rule.people()));
     }
 
     private ReportTable leftOut() {
+        LeftOutText why = new LeftOutText(cohort.program().outline(), wording, words);
         return new ReportTable("left-out", words.say("left.heading"), "",
                 ReportTable.columns(words, "left."), cohort.leftOut().stream()
-                .map(each -> List.of(Shown.text(each.name()), Shown.whole(each.reason()))).toList());
+                .map(each -> List.of(Shown.text(each.name()), each.cause().match(why))).toList());
     }
 
     private List<List<String>> curve(Reach reach, Member.Count count, String unit) {

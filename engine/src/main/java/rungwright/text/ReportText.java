@@ -124,12 +124,13 @@ public final class ReportText {
         heading(heading);
         int width = cohort.members().stream().mapToInt(each -> Width.of(Shown.text(each.name()))).max()
                 .orElse(0);
+        Wording wording = told.wording(cohort);
         for (Member member : cohort.members()) {
-            person(cohort, member, Math.min(width, FIRST));
+            person(cohort, wording, member, Math.min(width, FIRST));
         }
     }
 
-    private void person(Cohort cohort, Member member, int width) {
+    private void person(Cohort cohort, Wording wording, Member member, int width) {
         String name = Shown.text(member.name());
         String lead = INDENT + name + " ".repeat(Math.max(0, width - Width.of(name))) + INDENT;
         String under = " ".repeat(width + 2 * INDENT.length());
@@ -138,7 +139,7 @@ public final class ReportText {
             add(INDENT, name);
         }
         add(apart ? under : lead, words.say("person", told.began(cohort, member),
-                told.now(member), words.count("sessions", member.sessions()),
+                told.now(wording, member), words.count("sessions", member.sessions()),
                 words.count("withinDays", member.days()), words.language().day(member.lastSeen())));
         String events = String.join(", ", events(member));
         if (!events.isEmpty()) {

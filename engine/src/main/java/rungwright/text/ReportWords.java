@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 import rungwright.finding.Shown;
 import rungwright.journal.Cohort;
 import rungwright.journal.KaplanMeier;
@@ -14,7 +15,6 @@ import rungwright.journal.RungUse;
 import rungwright.journal.Spell;
 import rungwright.journal.StageUse;
 import rungwright.program.Program;
-import rungwright.program.Standing;
 import rungwright.step.Status;
 
 /** What a report says in one language, in sentences and single words, for whoever lays it out. */
@@ -50,6 +50,13 @@ public final class ReportWords {
     public List<String> titles(String title, String other) {
         return title.equals(other) ? List.of(words.say("first", title), words.say("second", other))
                 : List.of(title, other);
+    }
+
+    /** What a group is called whose members all have one value of a fact: {@code qown: ja}. */
+    public String group(Cohort group, String fact) {
+        Wording wording = wording(group);
+        return fact + ": " + group.members().get(0).facts().getOrDefault(fact, List.of()).stream()
+                .map(item -> wording.asked(fact, item)).collect(Collectors.joining(", "));
     }
 
     /** {@code 12 trainees: 2 at the goal, 9 in training, 1 stopped.} */
@@ -139,7 +146,8 @@ public final class ReportWords {
         }
         RungUse most = rungs.stream().reduce((first, next) -> what.applyAsInt(next.sessions())
                 > what.applyAsInt(first.sessions()) ? next : first).orElseThrow();
-        return " " + most("mostRung." + key, Shown.text(most.at().rungName()), most.sessions(), what);
+        return " " + most("mostRung." + key, wording(cohort).rung(most.at().rungName()), most.sessions(),
+                what);
     }
 
     private String most(String key, String place, Spell sessions, ToIntFunction<Spell> what) {
@@ -165,6 +173,11 @@ public final class ReportWords {
         return method;
     }
 
+    /** The words for what its program says. */
+    Wording wording(Cohort cohort) {
+        return Wording.of(cohort.program().outline(), words.language());
+    }
+
     /** A place by its number: a stage's name, or the goal. */
     String place(Cohort cohort, int place) {
         return place == cohort.goalNumber() ? words.say("theGoal") : Shown.text(cohort.placeName(place));
@@ -177,14 +190,11 @@ public final class ReportWords {
     }
 
     /** Where a member stands now. */
-    String now(Member member) {
+    String now(Wording wording, Member member) {
         if (member.now().status() == Status.REACHED) {
             return words.say("theGoal");
         }
-        Standing at = member.now().at();
-        String stage = Shown.text(at.stageName());
-        String place = at.rungName().isEmpty() ? stage
-                : words.say("place", stage, words.language().amount(Shown.text(at.rungName())));
+        String place = wording.place(member.now().at());
         return member.now().status() == Status.STOPPED ? words.say("placeStopped", place) : place;
     }
 }

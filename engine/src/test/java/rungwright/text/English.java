@@ -21,8 +21,8 @@ import rungwright.program.Stage;
 
 /** Looks for English words of ours in what should be German. */
 public final class English {
-    /** Words that our English phrases are made of and that German has not. */
-    private static final Set<String> WORDS = Set.of(("the of to at on or not is are and with by for from when"
+    /** Words that our English phrases are made of and that German has not, besides those of the bundles. */
+    private static final Set<String> USUAL = Set.of(("the of to at on or not is are and with by for from when"
             + " what where which who they their them you your this that these no yes any all only least most"
             + " under over about up down rung rungs stage stages session sessions set sets rep reps rest load"
             + " day days week after before away once cleared hold advance fall back moved reached refused"
@@ -36,11 +36,17 @@ public final class English {
     private static final Pattern WORD = Pattern.compile("[\\p{L}]+");
     // Commands, and what an engine said of an entry it could not read.
     private static final Pattern QUOTED = Pattern.compile("`[^`]*`");
+    private static final Set<String> WORDS = words();
 
+    private final Set<String> ours;
     private final Pattern inLines;
     private final Pattern joined;
 
     private English(List<String> own) {
+        this.ours = new TreeSet<>(WORDS);
+        own.forEach(text -> ours.removeAll(wordsOf(text)));
+        this.ours.addAll(USUAL);
+        this.ours.removeAll(GERMAN_TOO);
         this.inLines = anyOf(own, " +");
         this.joined = anyOf(own, "\\s+");
     }
@@ -48,6 +54,27 @@ public final class English {
     /** What is English beside the words of this program. */
     public static English beside(Outline outline) {
         return new English(own(outline));
+    }
+
+    /** All words of the English bundles that stand in no German one. */
+    private static Set<String> words() {
+        Set<String> words = words(Language.ENGLISH);
+        words.removeAll(words(Language.GERMAN));
+        return words;
+    }
+
+    private static Set<String> words(Language language) {
+        Set<String> words = new TreeSet<>();
+        for (String part : WordsTest.parts()) {
+            language.words(part).all().values().forEach(phrase -> words.addAll(wordsOf(QUOTED.matcher(phrase)
+                    .replaceAll(" "))));
+        }
+        return words;
+    }
+
+    private static Set<String> wordsOf(String text) {
+        return WORD.matcher(text).results().map(word -> word.group().toLowerCase(Locale.ROOT))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static Pattern anyOf(List<String> own, String between) {
@@ -60,18 +87,22 @@ public final class English {
 
     /** The English words of ours in a text that is broken into lines anywhere. */
     public Set<String> in(String text) {
-        return words(joined.matcher(QUOTED.matcher(text).replaceAll(" ")).replaceAll("·"));
+        return left(joined.matcher(QUOTED.matcher(text).replaceAll(" ")).replaceAll("·"));
     }
 
     /** The English words of ours in a text whose lines end where something ends. */
     public Set<String> inLines(String text) {
-        return words(inLines.matcher(QUOTED.matcher(text).replaceAll(" ")).replaceAll("·"));
+        return left(inLines.matcher(QUOTED.matcher(text).replaceAll(" ")).replaceAll("·"));
     }
 
-    private static Set<String> words(String ours) {
-        Set<String> left = new TreeSet<>();
-        WORD.matcher(ours).results().map(word -> word.group().toLowerCase(Locale.ROOT))
-                .filter(word -> WORDS.contains(word) && !GERMAN_TOO.contains(word)).forEach(left::add);
+    /** A text without the words of the program. */
+    public String without(String text) {
+        return joined.matcher(text).replaceAll("·");
+    }
+
+    private Set<String> left(String text) {
+        Set<String> left = wordsOf(text);
+        left.retainAll(ours);
         return left;
     }
 

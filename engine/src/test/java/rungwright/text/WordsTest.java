@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -28,10 +29,13 @@ class WordsTest {
             Pattern.compile("\\b(?:say|count|labelled)\\(\"([A-Za-z0-9. ]+)\"[,)]");
     private static final Pattern COUNTED = Pattern.compile("\\.(none|one|many)$");
 
-    private static List<String> parts() throws IOException {
+    /** The names of the bundles. */
+    static List<String> parts() {
         try (Stream<Path> files = Files.list(BUNDLES)) {
             return files.map(file -> file.getFileName().toString()).filter(name -> !name.contains("_"))
                     .map(name -> name.replace(".properties", "")).sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
