@@ -88,6 +88,17 @@ public final class Box implements Comparable<Box> {
         return true;
     }
 
+    /** Those of some boxes that share a point with this one. */
+    List<Box> meeting(List<Box> boxes) {
+        List<Box> meeting = new ArrayList<>(boxes.size());
+        for (Box box : boxes) {
+            if (meets(box)) {
+                meeting.add(box);
+            }
+        }
+        return meeting;
+    }
+
     /** The points in both, if there are any. */
     public Optional<Box> intersect(Box other) {
         if (!meets(other)) {
@@ -133,6 +144,21 @@ public final class Box implements Comparable<Box> {
             wide.add(along(axis).hull(other.along(axis)));
         }
         return of(wide);
+    }
+
+    /** The smallest box that covers all of some boxes, of which there is one at least. */
+    static Box around(List<Box> boxes) {
+        List<Interval> sides = new ArrayList<>();
+        for (int axis = 0; axis < boxes.get(0).axes(); axis++) {
+            long from = Long.MAX_VALUE;
+            long to = Long.MIN_VALUE;
+            for (Box box : boxes) {
+                from = Math.min(from, box.along(axis).from());
+                to = Math.max(to, box.along(axis).to());
+            }
+            sides.add(new Interval(from, to));
+        }
+        return of(sides);
     }
 
     /** The same box with another interval along one axis. */

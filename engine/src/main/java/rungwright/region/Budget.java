@@ -4,7 +4,7 @@ package rungwright.region;
  * How many boxes a question may still look at; a question that runs out says that it did not finish.
  *
  * <p>A look at one box in one cell costs 1, and so does asking {@link Possible} once. To prove 1,500 rules
- * over 7 measures complete takes about 30,000. One budget can be shared by several questions, and counts
+ * over 7 measures complete takes about 17,000. One budget can be shared by several questions, and counts
  * down; it is not for use by several threads.
  */
 public final class Budget {

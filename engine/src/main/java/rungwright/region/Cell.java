@@ -37,7 +37,7 @@ final class Cell {
 
     /** The part of a box where some other boxes meet it, with those boxes. */
     static Cell whole(Box whole, List<Box> boxes) {
-        List<Box> meeting = boxes.stream().filter(whole::meets).toList();
+        List<Box> meeting = whole.meeting(boxes);
         return whole(Frame.of(whole, meeting), meeting.size());
     }
 

@@ -1,6 +1,5 @@
 package rungwright.region;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -28,12 +27,9 @@ final class Frame {
         this.stretches = stretches;
         this.corners = new int[edges.length];
         this.below = new long[axes][];
+        Ranks ranks = new Ranks(axes == 0 ? 0 : edges.length / axes);
         for (int axis = 0; axis < axes; axis++) {
-            below[axis] = distinct(axis, edges);
-            for (int at = 2 * axis; at < edges.length; at += 2 * axes) {
-                corners[at] = Arrays.binarySearch(below[axis], edges[at]);
-                corners[at + 1] = Arrays.binarySearch(below[axis], edges[at + 1]);
-            }
+            below[axis] = ranks.distinct(edges, 2 * axis, 2 * axes, stretches[axis].size(), corners);
         }
     }
 
@@ -53,25 +49,6 @@ final class Frame {
             }
         }
         return new Frame(stretches, edges);
-    }
-
-    private long[] distinct(int axis, long[] edges) {
-        long[] found = new long[edges.length / axes + 2];
-        int size = 0;
-        found[size++] = 0;
-        found[size++] = stretches[axis].size();
-        for (int at = 2 * axis; at < edges.length; at += 2 * axes) {
-            found[size++] = edges[at];
-            found[size++] = edges[at + 1];
-        }
-        Arrays.sort(found);
-        int distinct = 1;
-        for (int i = 1; i < size; i++) {
-            if (found[i] != found[distinct - 1]) {
-                found[distinct++] = found[i];
-            }
-        }
-        return Arrays.copyOf(found, distinct);
     }
 
     /** The last coordinate of an axis. */

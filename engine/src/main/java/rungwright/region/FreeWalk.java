@@ -7,9 +7,9 @@ import java.util.Optional;
 /**
  * Walks the parts of a box that no other box meets.
  *
- * <p>A cell that one box covers is done with, and so is a cell that no box meets. From any other cell the
- * slabs are taken out, or it is cut in two at an edge of a box, or, where its boxes overlap so much that a
- * cut would put most of them on both sides, the biggest box is taken out of it.
+ * <p>A cell that one box covers or a few fill as tiles is done with, and so is a cell that no box meets. From
+ * any other cell the slabs are taken out, or it is cut in two at an edge of a box, or, where its boxes
+ * overlap so much that a cut would put most of them on both sides, the biggest box is taken out of it.
  */
 final class FreeWalk {
     private final Budget budget;
@@ -64,14 +64,14 @@ final class FreeWalk {
         }
         if (slabs) {
             Slabs.takenOut(cell, across).ifPresent(open::push);
-        } else if (visitor.enters(cell)) {
+        } else if (!Tiling.fills(cell) && visitor.enters(cell)) {
             cut(cell);
         }
     }
 
     private void cut(Cell cell) {
         knife.choose(cell);
-        if (knife.copied() * 4 > cell.boxes.length) {
+        if (knife.copiesMany()) {
             Biggest.takenOut(cell).forEach(open::push);
             return;
         }

@@ -24,8 +24,8 @@ public final class GapSearch {
         if (most < 1) {
             throw new IllegalArgumentException("a list of " + most + " gaps shows nothing");
         }
-        List<Box> meeting = boxes.stream().filter(whole::meets).toList();
-        Cell start = Cell.whole(whole, meeting);
+        List<Box> meeting = whole.meeting(boxes);
+        Cell start = Cell.whole(Frame.of(whole, meeting), meeting.size());
         GapList list = new GapList(whole, meeting, possible, most, budget);
         boolean finished = FreeWalk.through(start, budget, list) && !budget.isSpent();
         if (list.gaps().isEmpty()) {

@@ -92,7 +92,7 @@ public final class OverlapSearch {
     }
 
     private Cell start() {
-        return Cell.whole(boxes.stream().reduce(Box::hull).orElseThrow(), boxes);
+        return Cell.whole(Box.around(boxes), boxes);
     }
 
     private Overlaps run() {

@@ -47,7 +47,7 @@ final class Pairs {
             pay(cell.boxes.length);
             if (cell.boxes.length <= FEW || cell.axes() == 0) {
                 compare(cell);
-            } else if (knife.choose(cell) && knife.copied() * 4 <= cell.boxes.length) {
+            } else if (knife.choose(cell) && !knife.copiesMany()) {
                 open.push(cell.part(knife.axis(), knife.at(), cell.to[knife.axis()]));
                 open.push(cell.part(knife.axis(), cell.from[knife.axis()], knife.at()));
             } else {
