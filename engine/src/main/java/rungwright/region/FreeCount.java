@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Counts the points of a cell that no box holds.
+ * Counts the points of cells that no box holds.
  *
  * <p>Where boxes seldom meet, the points that a box holds and no earlier one does are counted inside that box
  * alone, among the earlier boxes that meet it; else the free cells are walked and their points added up.
@@ -25,9 +25,10 @@ final class FreeCount {
         this.budget = budget;
     }
 
-    static FreeCount of(Cell cell, Budget budget) {
+    /** Of cells that share no point. */
+    static FreeCount of(List<Cell> cells, Budget budget) {
         FreeCount count = new FreeCount(budget);
-        count.add(cell, false);
+        cells.forEach(cell -> count.add(cell, false));
         return count;
     }
 

@@ -1,5 +1,6 @@
 package rungwright.region;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,6 +15,8 @@ final class GapList implements FreeWalk.Visitor, FreeBoxes.Visitor {
     private final Growth growth;
     private final List<Gap> gaps = new ArrayList<>();
     private final List<Box> listed = new ArrayList<>();
+    private final List<Cell> passedOver = new ArrayList<>();
+    private BigInteger walked = BigInteger.ZERO;
     private boolean more;
 
     GapList(Box whole, List<Box> boxes, Possible possible, int most, Budget budget) {
@@ -33,13 +36,28 @@ final class GapList implements FreeWalk.Visitor, FreeBoxes.Visitor {
         return more;
     }
 
+    /** The cells that were not walked, since all real points free in them lie in listed gaps. */
+    List<Cell> passedOver() {
+        return List.copyOf(passedOver);
+    }
+
+    /** The number of free points, real or not, in the cells that were walked. */
+    BigInteger walked() {
+        return walked;
+    }
+
     @Override
     public boolean enters(Cell cell) {
-        return cell.boxes.length < FirstFree.WORTH_ASKING || !passesOver(cell.hull());
+        boolean passes = cell.boxes.length >= FirstFree.WORTH_ASKING && passesOver(cell.hull());
+        if (passes) {
+            passedOver.add(cell);
+        }
+        return !passes;
     }
 
     @Override
     public boolean free(Cell cell) {
+        walked = walked.add(cell.points());
         return FreeBoxes.through(cell, budget, this);
     }
 

@@ -34,9 +34,10 @@ public final class GapSearch {
         Budget half = budget.half();
         boolean all = finished && !list.hasMore();
         List<Gap> gaps = all ? list.needed(half) : list.gaps();
-        FreeCount count = FreeCount.of(start, half);
+        FreeCount count = all ? FreeCount.of(list.passedOver(), half) : FreeCount.of(List.of(start), half);
+        BigInteger missing = all ? count.points().add(list.walked()) : count.points();
         budget.charge(half);
-        return new Gaps(gaps, count.points(), count.isFinished(), all, finished);
+        return new Gaps(gaps, missing, count.isFinished(), all, finished);
     }
 
     /** Whether the boxes cover every real point of a cell; stops at the first place that they do not. */

@@ -52,7 +52,7 @@ class PairsParityTest {
         List<Box> boxes = boxes(seed);
         long free = Worlds.points(WORLD).stream()
                 .filter(point -> boxes.stream().noneMatch(box -> box.contains(point))).count();
-        FreeCount count = FreeCount.of(Cell.whole(WORLD, boxes), Budget.of(10_000_000));
+        FreeCount count = FreeCount.of(List.of(Cell.whole(WORLD, boxes)), Budget.of(10_000_000));
         assertTrue(count.isFinished());
         assertEquals(free, count.points().longValueExact());
         Gaps gaps = GapSearch.find(WORLD, boxes, Possible.ALWAYS, 5, Budget.of(10_000_000));
@@ -65,7 +65,7 @@ class PairsParityTest {
         Box part = Worlds.boxIn(WORLD, 3, new Random(seed));
         long free = Worlds.points(part).stream()
                 .filter(point -> boxes.stream().noneMatch(box -> box.contains(point))).count();
-        FreeCount count = FreeCount.of(Cell.whole(part, boxes), Budget.of(10_000_000));
+        FreeCount count = FreeCount.of(List.of(Cell.whole(part, boxes)), Budget.of(10_000_000));
         assertEquals(free, count.points().longValueExact());
     }
 }
