@@ -29,40 +29,59 @@ public final class Main {
 
     /** Runs the part and prints its table. */
     public static void main(String[] arguments) throws IOException {
-        String demo = Files.readString(Path.of("spec-examples/floor-push-up/program.yaml"));
+        String demo = spec("first-bar-dip");
+        String small = spec("floor-push-up");
         String big = big(new Random(7));
-        Program program = program(demo);
+        Table table = new Table("Memory", "what", "bytes");
+        table.row("program of the demo, first-bar-dip", bytes(100, () -> program(demo)));
+        table.row("program of the example floor-push-up", bytes(100, () -> program(small)));
+        table.row("program of 1,500 rules over 7 measures", bytes(5, () -> program(big)));
+        states(table, "first-bar-dip", program(demo), Trainee.of(
+                Map.of("bands", List.of("40 kg", "25 kg", "10 kg")), Map.of("support test", "25 s", "lowering test", "6 s")),
+                Map.of("pace", "4", "clean", "yes"), Map.of("reps", "7", "support", "20", "lowering", "8"));
+        states(table, "floor-push-up", program(small), Trainee.of(Map.of(), Map.of("table test", "12")), Map.of(),
+                Map.of());
+        table.print();
+    }
+
+    private static String spec(String name) throws IOException {
+        return Files.readString(Path.of("spec-examples", name, "program.yaml"));
+    }
+
+    private static void states(Table table, String name, Program program, Trainee trainee,
+            Map<String, String> readings, Map<String, String> set) {
         LocalDate day = LocalDate.parse("2026-03-02");
-        Event.Session session = Event.Session.of(day, Map.of(), List.of());
-        Trainee trainee = Trainee.of(Map.of(), Map.of("table test", "12"));
+        Event.Session session = Event.Session.of(day, readings, List.of(set));
         Supplier<State> state = () -> {
             State first = Stepper.begin(program, Event.Enrol.of(day, trainee)).after().orElseThrow();
             return Stepper.step(program, first, session).after().orElseThrow();
         };
-        Table table = new Table("Memory", "what", "bytes");
-        table.row("program of the example floor-push-up", bytes(100, () -> program(demo)));
-        table.row("program of 1,500 rules over 7 measures", bytes(5, () -> program(big)));
-        table.row("state of a trainee of floor-push-up", bytes(50_000, state));
+        table.row("state of a trainee of " + name, bytes(50_000, state));
         table.row("the same in row form", Table.number(8 * Rows.of(program).words()));
-        table.print();
     }
 
     private static Program program(String text) {
         return Checked.read(text).program().orElseThrow();
     }
 
+    /** The second round's, for the first makes what is made once for all. */
     private static String bytes(int count, Supplier<?> maker) {
-        List<Object> kept = new ArrayList<>(count);
-        kept.add(maker.get());
+        round(count, maker);
+        return Table.number(round(count, maker));
+    }
+
+    /** A method of its own, after which nothing of the round is held. */
+    private static double round(int count, Supplier<?> maker) {
+        Object[] kept = new Object[count];
         long before = used();
-        for (int i = 1; i < count; i++) {
-            kept.add(maker.get());
+        for (int i = 0; i < count; i++) {
+            kept[i] = maker.get();
         }
-        long after = used();
-        if (kept.size() != count) {
-            throw new IllegalStateException();
+        double each = (used() - before) / (double) count;
+        if (kept[count - 1] == null) {
+            throw new IllegalStateException("nothing was made");
         }
-        return Table.number((after - before) / (double) (count - 1));
+        return each;
     }
 
     private static long used() {
