@@ -18,7 +18,7 @@ record Layout(String name, int box, int columns, int gap, int margin, int first,
     /** A picture that stands alone. */
     static final Layout WHOLE = new Layout("whole", 520, 76, 46, 24, 16, 16, Integer.MAX_VALUE, true);
     /** A picture at a glance for a desk and for paper. */
-    static final Layout DESK = new Layout("desk", 500, 67, 30, 2, 16, 14, 680, false);
+    static final Layout DESK = new Layout("desk", 500, 67, 24, 2, 16, 14, 680, false);
     /** A picture at a glance for a phone, in the same type. */
     static final Layout PHONE = new Layout("phone", 244, 31, 30, 2, 14, 10, 326, false);
 
