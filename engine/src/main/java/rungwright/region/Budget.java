@@ -48,9 +48,9 @@ public final class Budget {
         return of(left / 2);
     }
 
-    /** Counts what was used of a {@link #half}. */
-    void charge(Budget half) {
-        left -= half.used();
+    /** Counts looks at so many boxes that were paid for otherwise, such as from a {@link #half}. */
+    void charge(long boxes) {
+        left -= boxes;
     }
 
     /**

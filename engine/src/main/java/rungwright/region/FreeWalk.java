@@ -9,7 +9,8 @@ import java.util.Optional;
  *
  * <p>A cell that one box covers or a few fill as tiles is done with, and so is a cell that no box meets. From
  * any other cell the slabs are taken out, or it is cut in two at an edge of a box, or, where its boxes
- * overlap so much that a cut would put most of them on both sides, the biggest box is taken out of it.
+ * overlap so much that a cut would put most of them on both sides, a {@link Paring} is tried, and failing
+ * that the biggest box is taken out of it.
  */
 final class FreeWalk {
     private final Budget budget;
@@ -71,11 +72,11 @@ final class FreeWalk {
 
     private void cut(Cell cell) {
         knife.choose(cell);
-        if (knife.copiesMany()) {
+        if (!knife.copiesMany()) {
+            open.push(cell.part(knife.axis(), knife.at(), cell.to[knife.axis()]));
+            open.push(cell.part(knife.axis(), cell.from[knife.axis()], knife.at()));
+        } else if (!Paring.covers(cell, budget)) {
             Biggest.takenOut(cell).forEach(open::push);
-            return;
         }
-        open.push(cell.part(knife.axis(), knife.at(), cell.to[knife.axis()]));
-        open.push(cell.part(knife.axis(), cell.from[knife.axis()], knife.at()));
     }
 }

@@ -36,7 +36,7 @@ public final class GapSearch {
         List<Gap> gaps = all ? list.needed(half) : list.gaps();
         FreeCount count = all ? FreeCount.of(list.passedOver(), half) : FreeCount.of(List.of(start), half);
         BigInteger missing = all ? count.points().add(list.walked()) : count.points();
-        budget.charge(half);
+        budget.charge(half.used());
         return new Gaps(gaps, missing, count.isFinished(), all, finished);
     }
 

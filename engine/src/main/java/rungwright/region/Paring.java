@@ -3,7 +3,7 @@ package rungwright.region;
 import java.util.List;
 
 /**
- * A short try at whether boxes cover a cell, without numbering their edges first.
+ * A short try at whether boxes cover a cell, which needs no numbers for their edges.
  *
  * <p>The cell is pared down: a box that has one side in it shortens it; of the others, the one with fewest
  * sides in it is chosen, and what lies beyond one of these sides is tried as a cell of its own and cut off.
@@ -14,20 +14,21 @@ final class Paring {
     /** With more boxes, most are far from each other, and a walk that cuts the cell in two does better. */
     private static final int MOST_BOXES = 500;
     private static final int LOOKS_A_BOX = 40;
+    /** Where boxes stand close, what would follow takes longer still. */
+    private static final int LOOKS_A_CLOSE_BOX = 400;
     private static final int LOOKS_BESIDES = 100;
+    /** So many looks are as quick as one of a walk. */
+    private static final int LOOKS_FOR_ONE = 8;
 
     private final int width;
     /** For each box, two edges an axis. */
     private final long[] edges;
     private final Budget budget;
 
-    private Paring(int axes, List<Box> boxes, Budget budget) {
+    private Paring(int axes, int boxes, Budget budget) {
         this.width = 2 * axes;
-        this.edges = new long[boxes.size() * width];
+        this.edges = new long[boxes * width];
         this.budget = budget;
-        for (int box = 0; box < boxes.size(); box++) {
-            write(boxes.get(box), edges, box * width);
-        }
     }
 
     /** Whether the try shows that every point of the cell lies in a box; false says nothing. */
@@ -35,17 +36,45 @@ final class Paring {
         if (boxes.isEmpty() || boxes.size() > MOST_BOXES) {
             return false;
         }
-        Budget small = Budget.of(Math.min(LOOKS_A_BOX * boxes.size() + LOOKS_BESIDES,
-                budget.stated() - budget.used()));
-        Paring paring = new Paring(cell.axes(), boxes, small);
-        int[] all = new int[boxes.size()];
-        for (int box = 0; box < all.length; box++) {
-            all[box] = box * paring.width;
+        Paring paring = new Paring(cell.axes(), boxes.size(), small(boxes.size(), LOOKS_A_BOX, budget));
+        for (int box = 0; box < boxes.size(); box++) {
+            write(boxes.get(box), paring.edges, box * paring.width);
         }
         long[] start = new long[paring.width];
         write(cell, start, 0);
-        boolean covered = paring.covers(start, all);
-        budget.charge(small);
+        return paring.covers(start, boxes.size(), budget);
+    }
+
+    /** The same of a cell whose boxes stand so close that cutting it in two leaves most on both sides. */
+    static boolean covers(Cell cell, Budget budget) {
+        if (cell.boxes.length > MOST_BOXES) {
+            return false;
+        }
+        Budget small = small(cell.boxes.length, LOOKS_A_CLOSE_BOX, budget);
+        Paring paring = new Paring(cell.axes(), cell.boxes.length, small);
+        long[] start = new long[paring.width];
+        for (int side = 0; side < paring.width; side++) {
+            start[side] = side % 2 == 0 ? cell.from[side / 2] : cell.to[side / 2];
+            for (int i = 0; i < cell.boxes.length; i++) {
+                paring.edges[i * paring.width + side] = cell.frame.corners[cell.boxes[i] * paring.width
+                        + side];
+            }
+        }
+        return paring.covers(start, cell.boxes.length, budget);
+    }
+
+    private static Budget small(int boxes, int looksABox, Budget budget) {
+        long wanted = (looksABox * boxes + LOOKS_BESIDES) / LOOKS_FOR_ONE;
+        return Budget.of(Math.min(wanted, budget.stated() - budget.used()) * LOOKS_FOR_ONE);
+    }
+
+    private boolean covers(long[] start, int boxes, Budget whole) {
+        int[] all = new int[boxes];
+        for (int box = 0; box < all.length; box++) {
+            all[box] = box * width;
+        }
+        boolean covered = covers(start, all);
+        whole.charge((budget.used() + LOOKS_FOR_ONE - 1) / LOOKS_FOR_ONE);
         return covered;
     }
 
