@@ -28,12 +28,16 @@ public record RungUse(Standing at, int people, Spell sessions, int now, int stal
     static List<RungUse> of(Stage stage, List<Member> members) {
         Map<String, List<Spell>> spells = new LinkedHashMap<>();
         Map<String, Standing> places = new LinkedHashMap<>();
-        members.forEach(member -> member.rungs().forEach((at, spell) -> {
-            if (at.stage() == stage.number() && !at.rungName().isEmpty()) {
-                places.putIfAbsent(at.rungName(), at);
-                spells.computeIfAbsent(at.rungName(), name -> new ArrayList<>()).add(spell);
-            }
-        }));
+        for (Member member : members) {
+            Map<String, Spell> own = new LinkedHashMap<>();
+            member.rungs().forEach((at, spell) -> {
+                if (at.stage() == stage.number() && !at.rungName().isEmpty()) {
+                    places.putIfAbsent(at.rungName(), at);
+                    own.merge(at.rungName(), spell, Spell::plus);
+                }
+            });
+            own.forEach((name, spell) -> spells.computeIfAbsent(name, rung -> new ArrayList<>()).add(spell));
+        }
         return places.values().stream().sorted(order(stage.ladder()))
                 .map(at -> of(at, spells.get(at.rungName()), members)).toList();
     }

@@ -91,8 +91,11 @@ class CohortTest {
     void journalsReadSideBySideComeToTheSameInTheSameOrder() {
         List<NamedStore> many = IntStream.range(0, 40).boxed().flatMap(round -> Crew.journals().stream()
                 .map(each -> new NamedStore(each.name() + round, each.store()))).toList();
-        assertEquals(Cohort.of(Crew.program(), many.stream()), Cohort.of(Crew.program(),
-                many.parallelStream()));
+        Cohort inTurn = Cohort.of(Crew.program(), many.stream());
+        Cohort sideBySide = Cohort.of(Crew.program(), many.parallelStream());
+        assertEquals(inTurn.members().stream().map(each -> each.name()).toList(),
+                sideBySide.members().stream().map(each -> each.name()).toList());
+        assertEquals(inTurn, sideBySide);
     }
 
     private static Use use(Cohort cohort, String label) {

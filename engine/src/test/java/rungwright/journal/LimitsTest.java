@@ -1,6 +1,7 @@
 package rungwright.journal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
@@ -33,5 +34,12 @@ class LimitsTest {
     void aLogarithmTakesAPowerBack() {
         BigDecimal back = Exponential.exp(Exponential.ln(Ratio.of(1, 3)));
         assertEquals("0.333333333333333333333333", back.setScale(24, RoundingMode.HALF_EVEN).toPlainString());
+    }
+
+    @Test
+    void aLimitOfExactlyHalfIsAtMostHalf() {
+        Limits half = new Limits(new BigDecimal("0.50000000"), new BigDecimal("0.50000001"));
+        assertTrue(half.lowIsAtMostHalf());
+        assertFalse(half.highIsAtMostHalf());
     }
 }

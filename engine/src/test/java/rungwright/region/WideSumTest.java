@@ -28,6 +28,24 @@ class WideSumTest {
         }
     }
 
+    /** Where a word is nothing but zeros, what is taken away carries into the next. */
+    @Test
+    void wholeWordsAreTakenAwayToo() {
+        long word = 1L << 32;
+        for (int sides = 2; sides <= 5; sides++) {
+            long[] cell = new long[2 * sides];
+            for (int side = 1; side < cell.length; side += 2) {
+                cell[side] = word;
+            }
+            WideSum sum = new WideSum();
+            sum.add(cell, false);
+            sum.add(cell, false);
+            sum.add(new long[] {0, 1}, false);
+            sum.add(cell, true);
+            assertEquals(points(cell).add(BigInteger.ONE), sum.points());
+        }
+    }
+
     /** At most four sides of 45 bits: 180 bits. */
     private static long[] cell(Random random, int axes) {
         long[] cell = new long[2 * axes];

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,6 +69,12 @@ class RefusalTextTest {
         refusals.add(Stepper.begin(program, session(DAY, none, Map.of(), List.of())).refusal().orElseThrow());
         refusals.add(Stepper.begin(program, new Event.Enrol(DAY, none, trainee(Map.of(), Map.of())))
                 .refusal().orElseThrow());
+        refusals.add(Stepper.begin(program, new Event.Enrol(DAY, none, trainee(state().trainee().facts(),
+                Map.of()))).refusal().orElseThrow());
+        State stopped = Stepper.step(program, state(), session(DAY, none, Map.of("qpain", "9", "qlook",
+                "qred"), List.of(Map.of("qrep", "8", "qload", "1", "qtime", "1")))).after().orElseThrow();
+        refusals.add(Stepper.step(program, stopped, session(DAY, none, Map.of(), List.of())).refusal()
+                .orElseThrow());
         return refusals;
     }
 
@@ -76,6 +84,34 @@ class RefusalTextTest {
         for (Refusal refusal : refusals()) {
             assertEquals(refusal.message(), english.anew(refusal));
         }
+    }
+
+    /** Of these the engine says more than a page can; each with what it is about. */
+    @Test
+    void whatTheEngineSaysAtLengthIsSaidInShort() {
+        Map<Refusal, String> rest = new LinkedHashMap<>();
+        rest.put(refusal(Refusal.Code.OTHER_VERSION, "a", "b"), "die Person folgt einer anderen Fassung des"
+                + " Programms; der Eintrag `new version` nimmt sie mit");
+        rest.put(refusal(Refusal.Code.UNFIT_STATE, "Qq"),
+                "der Stand passt nicht zum Programm: `Qq` gibt es dort nicht");
+        rest.put(refusal(Refusal.Code.STOPPED),
+                "die Person ist gestoppt; weiter geht es nach dem Eintrag `clearance`");
+        rest.put(refusal(Refusal.Code.UNKNOWN_NAME, "Qq"), "`Qq` kennt dieses Programm nicht");
+        rest.put(refusal(Refusal.Code.NO_WHOLE_SET, "qrep", "qload"),
+                "kein Satz hat alles, was gefragt ist: `qrep`, `qload`");
+        rest.put(refusal(Refusal.Code.WRONG_NUMBER, "qlist", "7"),
+                "7 Einträge bei `qlist` sind zu wenige oder zu viele");
+        RefusalText german = new RefusalText(program.outline(), Wording.of(program.outline(),
+                Language.GERMAN));
+        rest.forEach((refusal, said) -> assertEquals(said, german.of(refusal)));
+        Set<Refusal.Code> codes = EnumSet.noneOf(Refusal.Code.class);
+        rest.keySet().forEach(refusal -> codes.add(refusal.code()));
+        refusals().forEach(refusal -> codes.add(refusal.code()));
+        assertEquals(EnumSet.allOf(Refusal.Code.class), codes);
+    }
+
+    private static Refusal refusal(Refusal.Code code, String... about) {
+        return new Refusal(code, List.of(about), "not to be said");
     }
 
     @Test
