@@ -59,38 +59,42 @@ class PageAccessTest {
                 browser.visit(page);
                 String which = name + " at " + wide + (dark ? ", dark" : ", light");
                 assertEquals("", Pages.faults(browser), which);
-                assertTrue(browser.holds("document.documentElement.scrollWidth <= " + wide), which);
+                assertTrue(browser.holds("document.documentElement.scrollWidth <= " + wide),
+                        which + ": wider than the window");
                 shots.take(name + "-" + wide + (dark ? "-dark" : ""));
             }
         }
         shots.dark(false);
         assertTrue(browser.holds("document.title.trim() !== '' && document.documentElement.lang !== ''"),
-                name);
+                name + ": no title or no language");
         assertEquals(List.of(), browser.complaints(), name);
+    }
+
+    /** The elements of the open page for which something holds, a line each. */
+    private static String those(String selector, String fault) {
+        return browser.text("[...document.querySelectorAll(" + Browser.quoted(selector) + ")]"
+                + ".filter((each) => " + fault + ").map((each) => each.outerHTML.slice(0, 200)).join('\\n')");
     }
 
     /** On a phone nothing must be pushed aside to be read, and no type is tiny. */
     private static void assertFitsAPhone(String name, Path page) throws IOException, InterruptedException {
         shots.width(PHONE);
         browser.visit(page);
-        assertTrue(browser.holds("[...document.querySelectorAll('.picture, .wide')].every((box) =>"
-                + " box.scrollWidth <= box.clientWidth)"), name);
-        assertTrue(browser.holds("[...document.querySelectorAll('.picture svg, tbody td, tbody td *')]"
-                + ".filter((each) => each.getClientRects().length)"
-                + ".every((each) => each.getBoundingClientRect().right <= " + PHONE + ")"), name);
-        assertTrue(browser.holds("[...document.querySelectorAll('.picture text')]"
-                + ".filter((each) => each.getClientRects().length).every((each) =>"
-                + " each.getScreenCTM().a * parseFloat(getComputedStyle(each).fontSize) >= 12)"), name);
+        assertEquals("", those(".picture, .wide", "each.scrollWidth > each.clientWidth"),
+                name + ": to be pushed aside");
+        assertEquals("", those(".picture svg, tbody td, tbody td *", "each.getClientRects().length"
+                + " && each.getBoundingClientRect().right > " + PHONE), name + ": beyond the edge");
+        assertEquals("", those(".picture text", "each.getClientRects().length && each.getScreenCTM().a"
+                + " * parseFloat(getComputedStyle(each).fontSize) < 12"), name + ": too small");
     }
 
     private static void assertTablesHaveHeaders(String name) {
-        assertTrue(browser.holds("document.querySelectorAll('table').length > 0"), name);
-        assertTrue(browser.holds("[...document.querySelectorAll('table')].every((table) =>"
-                + " [...table.querySelectorAll('thead th')].every((th) => th.scope === 'col'"
-                + " && th.textContent)"
-                + " && table.querySelector('thead th')"
-                + " && [...table.querySelectorAll('tbody tr')].every((row) =>"
-                + " row.querySelector('th[scope=row]')))"), name);
+        assertTrue(browser.holds("document.querySelectorAll('table').length > 0"), name + ": no table");
+        assertEquals("", those("table", "!each.querySelector('thead th')"), name + ": no head");
+        assertEquals("", those("thead th", "each.scope !== 'col' || !each.textContent"),
+                name + ": no head of a column");
+        assertEquals("", those("tbody tr", "!each.querySelector('th[scope=row]')"),
+                name + ": no head of a row");
     }
 
     @Test
@@ -101,7 +105,7 @@ class PageAccessTest {
             assertOpenToAll(name, page);
             assertFitsAPhone(name, page);
             assertTrue(browser.holds("[...document.querySelectorAll('.picture text')].some((each) =>"
-                    + " each.getClientRects().length)"), name);
+                    + " each.getClientRects().length)"), name + ": no picture on a phone");
         }
     }
 
