@@ -26,6 +26,11 @@ import rungwright.text.Language;
 /** Pictures of programs: whole documents, in which every name stays text. */
 class PictureTest {
     private static final String HOSTILE = "</text><script>alert(1)</script> \"q\" & 'x'";
+    private static final String BACK = "    fall back: { when: { reps: 0 }, to: stage first one }\n";
+    private static final Pattern BOX =
+            Pattern.compile("viewBox=\"0 ([0-9]+) ([0-9]+) ([0-9]+)\" width");
+    private static final Pattern WAY = Pattern.compile(
+            "<path class=\"way [^\"]*\" d=\"M[0-9]+ ([0-9]+)(?:H[0-9]+)?V([0-9]+)[^\"]*\"");
 
     @Test
     void everyExampleIsAPictureWithAllItsStages() throws Exception {
@@ -42,21 +47,39 @@ class PictureTest {
     }
 
     @Test
-    void slicesOfAPictureStandOnEachOther() throws IOException {
+    void slicesOfAPictureStandOnEachOtherAndShowAllOfIt() throws IOException {
         for (int stages : List.of(0, 8, 28)) {
             for (Layout layout : List.of(Layout.DESK, Layout.PHONE)) {
-                String svg = SvgPicture.slices(outline(stages(stages)), layout, Language.ENGLISH);
-                List<MatchResult> boxes = Pattern.compile("viewBox=\"0 ([0-9]+) ([0-9]+) ([0-9]+)\" width")
-                        .matcher(svg).results().toList();
+                String svg = SvgPicture.slices(outline(stages(stages, BACK)), layout, Language.ENGLISH);
+                List<MatchResult> boxes = BOX.matcher(svg).results().toList();
                 assertEquals(stages + 4, boxes.size());
                 int end = 0;
                 for (MatchResult box : boxes) {
                     assertEquals(end, Integer.parseInt(box.group(1)));
                     assertTrue(Integer.parseInt(box.group(2)) <= layout.widest(), box::group);
                     end += Integer.parseInt(box.group(3));
+                    assertHoldsEveryWay(box, svg);
                 }
+                int lowest = Pattern.compile(" y=\"([0-9]+)\"").matcher(svg).results()
+                        .mapToInt(text -> Integer.parseInt(text.group(1))).max().orElseThrow();
+                assertTrue(lowest < end, lowest + " is below " + end);
             }
         }
+    }
+
+    /** A way that runs through a slice is drawn in it. */
+    private static void assertHoldsEveryWay(MatchResult box, String svg) {
+        int top = Integer.parseInt(box.group(1));
+        int bottom = top + Integer.parseInt(box.group(3));
+        String slice = svg.substring(box.start(), svg.indexOf("</svg>", box.start()));
+        long ways = WAY.matcher(svg).results().filter(way -> {
+            int from = Integer.parseInt(way.group(1));
+            int to = Integer.parseInt(way.group(2));
+            boolean seen = Math.min(from, to) + 1 < bottom && Math.max(from, to) > top;
+            assertTrue(!seen || slice.contains(way.group()), () -> way.group() + " is not in\n" + slice);
+            return seen;
+        }).count();
+        assertTrue(top == 0 || ways > 0, () -> "no way in\n" + slice);
     }
 
     @Test
@@ -70,6 +93,33 @@ class PictureTest {
         assertFalse(mermaid.contains("<script"));
         assertTrue(mermaid.contains("#60;script#62;"));
         assertTrue(DotPicture.of(outline).contains("<script>alert(1)</script> \\\"q\\\" & 'x'"));
+    }
+
+    @Test
+    void measuresAndRungsFullOfMarkupStayText() throws Exception {
+        Outline outline = outline("""
+                program: Try
+                version: 1
+                goal: One
+                measures: { '<m> & "x"': { values: 0 to 30 } }
+                ladders: { steps: { rungs: ['<low> & "x"', high] } }
+                stages:
+                  first:
+                    ladder: steps
+                    advance: { when: { '<m> & "x"': at least 8 } }
+                    hold: otherwise
+                """);
+        for (String svg : List.of(SvgPicture.of(outline, Optional.empty()), "<div>"
+                + SvgPicture.slices(outline,
+                Layout.PHONE, Language.ENGLISH) + "</div>")) {
+            assertIsXml(svg);
+            assertTrue(svg.contains("moves on: &lt;m&gt; &amp; &quot;x&quot; at least 8</title>"), svg);
+            assertTrue(svg.contains("&lt;low&gt; &amp; &quot;x&quot;</text>"), svg);
+        }
+        assertTrue(MermaidPicture.of(outline).orElseThrow().contains("#60;m#62; #38; #34;x#34; at least 8"),
+                () -> MermaidPicture.of(outline).orElseThrow());
+        assertTrue(DotPicture.of(outline).contains("<m> & \\\"x\\\" at least 8"),
+                () -> DotPicture.of(outline));
     }
 
     @Test
@@ -95,10 +145,16 @@ class PictureTest {
     }
 
     private static String stages(int number) {
+        return stages(number, "");
+    }
+
+    /** Every fourth of them with a line more. */
+    private static String stages(int number, String more) {
         StringBuilder spec = new StringBuilder(twoStages("first one", "last"));
         for (int stage = 0; stage < number; stage++) {
             spec.append("  stage number ").append(stage)
-                    .append(":\n    advance: { when: { reps: at least 8 } }\n    hold: otherwise\n");
+                    .append(":\n    advance: { when: { reps: at least 8 } }\n    hold: otherwise\n")
+                    .append(stage % 4 == 3 ? more : "");
         }
         return spec.toString();
     }
