@@ -18,7 +18,8 @@ import rungwright.bench.Table;
 /** One step: the engine beside the same program written by hand and beside rule engines and expressions. */
 public final class Main {
     private static final Map<String, String> NAMES = Map.of("handWritten", "hand-written, switch and ifs",
-            "rule", "`Rows`, the rule alone", "rows", "`Rows`, in place", "held", "`Rows`, immutable", "step", "`Stepper`, text in and out");
+            "rule", "`Rows`, the rule alone", "rows", "`Rows`, in place", "held", "`Rows`, immutable",
+            "step", "`Stepper`, text in and out");
     /** Each peer with the seconds that it needs to get warm. */
     private static final Map<String, Integer> PEERS = new LinkedHashMap<>();
 
@@ -37,16 +38,17 @@ public final class Main {
     /** Checks that all decide the same, measures them, and prints the table. */
     public static void main(String[] arguments) throws RunnerException {
         Agreement.check(PEERS.keySet().stream().map(Peer::named).toList());
-        List<RunResult> results = new ArrayList<>(run(StepBench.class, 3, ""));
-        results.addAll(run(StepperBench.class, 4, ""));
+        List<RunResult> results = new ArrayList<>(run(StepBench.class, 3, "", 3));
+        results.addAll(run(StepperBench.class, 4, "", 1));
         for (Map.Entry<String, Integer> peer : PEERS.entrySet()) {
-            results.addAll(run(PeerBench.class, peer.getValue(), peer.getKey()));
+            results.addAll(run(PeerBench.class, peer.getValue(), peer.getKey(), 1));
         }
         print(results);
     }
 
-    private static Collection<RunResult> run(Class<?> bench, int warm, String peer) throws RunnerException {
-        ChainedOptionsBuilder options = new OptionsBuilder().include(bench.getName() + "\\.").forks(1)
+    private static Collection<RunResult> run(Class<?> bench, int warm, String peer, int forks)
+            throws RunnerException {
+        ChainedOptionsBuilder options = new OptionsBuilder().include(bench.getName() + "\\.").forks(forks)
                 .jvmArgsAppend("-Xmx2g", "-XX:+UseSerialGC").warmupIterations(warm)
                 .warmupTime(TimeValue.seconds(1)).measurementIterations(3).measurementTime(TimeValue.seconds(1))
                 .addProfiler(GCProfiler.class).shouldFailOnError(true).verbosity(VerboseMode.SILENT);
