@@ -63,7 +63,8 @@ final class HandoutCommand implements Callable<Integer> {
             return Exit.TROUBLE;
         }
         Program program = examined.checked().program().get();
-        byte[] page = HandoutPage.of(program, HandoutWords.of(spoken.language()))
+        byte[] page = HandoutPage.of(examined.spec().orElseThrow(), program,
+                HandoutWords.of(spoken.language()))
                 .getBytes(StandardCharsets.UTF_8);
         output.write(console, out -> out.write(page));
         return Exit.FINE;

@@ -15,6 +15,8 @@ import rungwright.program.Outline;
 import rungwright.program.Program;
 import rungwright.program.Stage;
 import rungwright.spec.RuleKind;
+import rungwright.spec.Spec;
+import rungwright.text.AskedLines;
 import rungwright.text.HandoutWords;
 import rungwright.text.RuleWords;
 
@@ -39,13 +41,23 @@ public final class HandoutPage {
         this.rules = new RuleWords(outline, this.words.language());
     }
 
-    /** The page; UTF-8 when written. */
+    /** The page of a program alone, which does not say what its names mean; UTF-8 when written. */
     public static String of(Program program, HandoutWords words) {
+        return of(Optional.empty(), program, words);
+    }
+
+    /** The whole page; {@code spec} is what the program was read from, for its formulas as written. */
+    public static String of(Spec spec, Program program, HandoutWords words) {
+        return of(Optional.of(spec), program, words);
+    }
+
+    private static String of(Optional<Spec> spec, Program program, HandoutWords words) {
         HandoutPage page = new HandoutPage(program, words);
         page.head();
         page.opening();
         page.answering();
         page.everywhere();
+        spec.ifPresent(page::asked);
         page.html.element("h2 id=\"stages\"", words.say("stages")).line();
         program.outline().stages().forEach(page::stage);
         page.items("sources", words.say("sources"), program.outline().sources());
@@ -113,6 +125,22 @@ public final class HandoutPage {
                 rows(words.say("afterABreakWhen"), table, RuleKind.BREAK, Optional.empty()));
         moves(DecisionTable.ofEveryStage(program), Optional.empty());
         html.raw("</section>\n");
+    }
+
+    private void asked(Spec written) {
+        AskedLines asked = new AskedLines(outline, rules.language());
+        html.raw("<section class=\"card stage names\">\n").element("h3", words.say("asked")).line();
+        group(words.say("askedStart"),
+                Stream.concat(asked.facts().stream(), asked.assessments().stream()).toList());
+        group(words.say("askedSession"), asked.sessions(written));
+        html.raw("</section>\n");
+    }
+
+    private void group(String heading, List<String> items) {
+        if (!items.isEmpty()) {
+            html.element("h4", heading).line();
+            list(items);
+        }
     }
 
     private void stage(Stage stage) {

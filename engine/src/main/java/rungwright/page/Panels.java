@@ -22,7 +22,8 @@ record Panels(Layout layout, Sketch sketch, Optional<Trail> trail) {
     }
 
     private Panel everywhere() {
-        List<Panel.Line> lines = new ArrayList<>(wrapped("name", sketch.words().say("everywhere")));
+        List<Panel.Line> lines = new ArrayList<>(wrapped("name",
+                sketch.words().say(layout.told() ? "everywhere" : "everywhereBelow")));
         if (layout.told()) {
             sketch.everywhere().forEach(rule -> lines.addAll(wrapped("small", rule)));
         }
@@ -33,11 +34,14 @@ record Panels(Layout layout, Sketch sketch, Optional<Trail> trail) {
         Words words = sketch.words();
         List<Panel.Line> lines = new ArrayList<>(wrapped("name", words.say("start")));
         List<Link> ways = sketch.links().stream().filter(link -> link.kind() == Link.Kind.PLACE).toList();
+        boolean all = ways.size() == 1
+                && ways.get(0).words().equals(words.language().words("rules").say("whateverElse"));
         for (Link way : ways) {
             String to = way.to() == sketch.goalNumber() ? words.say("toTheGoal")
                     : words.say("toStage", Integer.toString(way.to() + 1),
                             sketch.stages().get(way.to()).name());
-            lines.addAll(wrapped("small", words.say("placeWhen", way.words(), to)));
+            lines.addAll(wrapped("small", all ? words.say("placeAll", to)
+                    : words.say("placeWhen", way.words(), to)));
         }
         if (ways.isEmpty()) {
             lines.addAll(wrapped("small", words.say("everybody")));

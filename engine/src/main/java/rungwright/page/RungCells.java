@@ -12,7 +12,7 @@ import rungwright.text.Words;
 record RungCells(RuleWords rules) implements Ladder.Cases<List<String>> {
     private static final int MOST = 7;
     private static final int SHOWN_AT_AN_END = 3;
-    private static final String MORE = "…";
+    static final String MORE = "…";
 
     static List<String> of(Ladder ladder, RuleWords rules) {
         return ladder.equals(Ladder.SINGLE) ? List.of() : ladder.match(new RungCells(rules));
@@ -30,7 +30,7 @@ record RungCells(RuleWords rules) implements Ladder.Cases<List<String>> {
 
     @Override
     public List<String> run(Ladder.Run ladder) {
-        return List.of(rules.rungs(ladder));
+        return ladder.end().match(new RunCells(rules, ladder));
     }
 
     @Override
@@ -50,12 +50,17 @@ record RungCells(RuleWords rules) implements Ladder.Cases<List<String>> {
     }
 
     private static List<String> shortened(List<String> names) {
+        return shortened(names, SHOWN_AT_AN_END, SHOWN_AT_AN_END);
+    }
+
+    /** All of a few names; of more, so many at each end. */
+    static List<String> shortened(List<String> names, int first, int last) {
         if (names.size() <= MOST) {
             return names;
         }
-        List<String> ends = new ArrayList<>(names.subList(0, SHOWN_AT_AN_END));
+        List<String> ends = new ArrayList<>(names.subList(0, first));
         ends.add(MORE);
-        ends.addAll(names.subList(names.size() - SHOWN_AT_AN_END, names.size()));
+        ends.addAll(names.subList(names.size() - last, names.size()));
         return ends;
     }
 }

@@ -5,6 +5,8 @@ import java.util.Optional;
 import rungwright.program.Clause;
 import rungwright.program.DecisionTable;
 import rungwright.program.Ladder;
+import rungwright.program.Limit;
+import rungwright.program.LimitWords;
 import rungwright.program.Outline;
 import rungwright.program.Prescription;
 import rungwright.program.Rule;
@@ -73,6 +75,11 @@ public final class RuleWords {
     /** The rungs of a ladder, easiest first, in one line. */
     public String rungs(Ladder ladder) {
         return new LadderText(wording).of(ladder);
+    }
+
+    /** The end of a run, not escaped: {@code 75 % of body mass}. */
+    public String limit(Ladder.Run ladder, Limit end) {
+        return wording.limit(end, new LimitWords(ladder.unit()));
     }
 
     /** A rung by its name, not escaped, with an amount as the language writes it. */

@@ -3,9 +3,7 @@ package rungwright.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import rungwright.finding.Shown;
-import rungwright.measure.BuiltIn;
 import rungwright.program.DecisionTable;
 import rungwright.program.Ladder;
 import rungwright.program.Outline;
@@ -70,20 +68,9 @@ public final class ShowText {
     }
 
     private void asked() {
-        AskedText asked = new AskedText(wording, words);
-        if (!outline.facts().isEmpty()) {
-            heading(words.say("known"));
-            outline.facts().forEach(fact -> add("- ", asked.of(fact)));
-        }
-        heading(words.say("logged"));
-        outline.measures().forEach(measure -> add("- ", asked.of(measure)));
-        outline.workedOut().forEach(measure -> add("- ", asked.of(measure, spec)));
-        Stream.of(BuiltIn.values()).filter(this::isAsked)
-                .forEach(counted -> add("- ", asked.of(counted)));
-    }
-
-    private boolean isAsked(BuiltIn counted) {
-        return outline.axes().stream().anyMatch(axis -> axis.quantity().name().equals(counted.word()));
+        AskedLines asked = new AskedLines(outline, wording, words);
+        listed(words.say("known"), asked.facts());
+        listed(words.say("logged"), asked.sessions(spec));
     }
 
     private void sections() {
@@ -95,8 +82,7 @@ public final class ShowText {
                 DecisionTable.ofEveryStage(program));
         DecisionTable.ofPlacement(program).ifPresent(table -> {
             heading(words.say("place"));
-            outline.assessments().forEach(assessment -> add("- ", new AskedText(wording, words)
-                    .of(assessment)));
+            new AskedLines(outline, wording, words).assessments().forEach(line -> add("- ", line));
             lines.addAll(new TableText(outline, Optional.empty(), wording).lines(table));
         });
     }

@@ -83,6 +83,27 @@ class PictureTest {
     }
 
     @Test
+    void rungsOfARunStandWholeInAPictureForAPhone() throws IOException {
+        String phone = SvgPicture.slices(outline(Files.readString(Path.of(
+                "../spec-examples/knee-extension/program.yaml"))), Layout.PHONE, Language.ENGLISH);
+        for (String cell : List.of("20 lb", "25 lb", "…", "100 % of other leg")) {
+            assertTrue(phone.contains(">" + cell + "</text>"), cell);
+        }
+        assertTrue(phone.contains("Everybody: stage 1, knee"));
+        String load = run("10 to 40 kg by 2.5");
+        assertTrue(load.contains(">12.5 kg</text>") && load.contains(">…</text>"));
+        assertFalse(load.contains(">15 kg</text>"));
+        assertTrue(load.contains(">40 kg</text>"));
+        assertTrue(run("10 to 15 kg by 2.5").contains(">15 kg</text>"));
+    }
+
+    private static String run(String rungs) throws IOException {
+        return SvgPicture.slices(outline(twoStages("first", "last").replace("stages:\n",
+                "ladders:\n  load: { rungs: " + rungs + " }\nstages:\n").replace("'first':\n",
+                "'first':\n    ladder: load\n")), Layout.PHONE, Language.ENGLISH);
+    }
+
+    @Test
     void aNameFullOfMarkupStaysText() throws Exception {
         Outline outline = outline(twoStages(HOSTILE.replace("'", "''"), "last"));
         String svg = SvgPicture.of(outline, Optional.of(new Trail(HOSTILE,

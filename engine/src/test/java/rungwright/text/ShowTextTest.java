@@ -109,9 +109,9 @@ class ShowTextTest {
             - 3 sets of 5 to 8 reps
             - tempo 2-1-2-0 (2 s down, pause 1 s, 2 s up, no pause)
             - rest 90 s between sets
-            Rungs, easiest first: made from the trainee's own cords: all together, then
-                                  without the smallest, and so on to the two largest; then
-                                  each alone, the largest first; then no cord
+            Rungs, easiest first: from the cords at hand: all together, then without the
+                                  smallest, and so on to the two largest; then each alone,
+                                  the largest first; then no cord
             Left by the rules above: pain under 4 and gain at most 2.
               when                                | what happens      | where it leads
               ------------------------------------+-------------------+---------------------
