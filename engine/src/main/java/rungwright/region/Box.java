@@ -168,6 +168,14 @@ public final class Box implements Comparable<Box> {
         return of(changed);
     }
 
+    /** Writes down its edges, two an axis, from a place on. */
+    void write(long[] to, int at) {
+        for (int axis = 0; axis < axes(); axis++) {
+            to[at + 2 * axis] = along(axis).from();
+            to[at + 2 * axis + 1] = along(axis).to();
+        }
+    }
+
     /** The exact number of points, from 1. */
     public BigInteger count() {
         BigInteger points = BigInteger.ONE;

@@ -3,6 +3,7 @@ package rungwright.region;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Lists gaps while the free cells of a question are walked: what no listed gap holds becomes a gap of its
@@ -12,7 +13,9 @@ final class GapList implements FreeWalk.Visitor, FreeBoxes.Visitor {
     private final Possible possible;
     private final Budget budget;
     private final int most;
-    private final Growth growth;
+    private final Box whole;
+    private final List<Box> boxes;
+    private Optional<Growth> growth = Optional.empty();
     private final List<Gap> gaps = new ArrayList<>();
     private final List<Box> listed = new ArrayList<>();
     private final List<Cell> passedOver = new ArrayList<>();
@@ -23,7 +26,8 @@ final class GapList implements FreeWalk.Visitor, FreeBoxes.Visitor {
         this.possible = possible;
         this.most = most;
         this.budget = budget;
-        this.growth = new Growth(whole, boxes);
+        this.whole = whole;
+        this.boxes = boxes;
     }
 
     /** The gaps in the order found. */
@@ -82,7 +86,8 @@ final class GapList implements FreeWalk.Visitor, FreeBoxes.Visitor {
     }
 
     private void add(Box free) {
-        Box grown = growth.grown(free);
+        growth = Optional.of(growth.orElseGet(() -> new Growth(whole, boxes)));
+        Box grown = growth.get().grown(free);
         gaps.add(new Gap(grown, new Growth(grown, listed).grown(free)));
         listed.add(grown);
     }

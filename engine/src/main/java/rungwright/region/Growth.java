@@ -12,7 +12,11 @@ import java.util.List;
  */
 final class Growth {
     private final Box whole;
-    private final List<Box> boxes;
+    /** Of each box two edges an axis. */
+    private final long[] edges;
+    private final int width;
+    /** The edges of what is grown so far. */
+    private final long[] around;
     private Box grown;
     private boolean[] done;
     private long[] lowest;
@@ -20,17 +24,24 @@ final class Growth {
 
     Growth(Box whole, List<Box> boxes) {
         this.whole = whole;
-        this.boxes = boxes;
+        this.width = 2 * whole.axes();
+        this.around = new long[width];
+        this.edges = new long[boxes.size() * width];
+        for (int box = 0; box < boxes.size(); box++) {
+            boxes.get(box).write(edges, box * width);
+        }
     }
 
     /** The box grown inside the whole; it must meet none of the boxes. */
     Box grown(Box free) {
         grown = free;
+        free.write(around, 0);
         done = new boolean[whole.axes()];
         for (int round = 0; round < done.length; round++) {
             lookAround();
             int axis = next();
             grown = grown.with(axis, room(axis));
+            grown.write(around, 0);
             done[axis] = true;
         }
         return grown;
@@ -43,31 +54,28 @@ final class Growth {
             lowest[axis] = whole.along(axis).from();
             highest[axis] = whole.along(axis).to();
         }
-        for (Box box : boxes) {
-            int axis = onlyAxisApart(box);
-            if (axis >= 0) {
-                Interval side = box.along(axis);
-                if (side.from() >= grown.along(axis).to()) {
-                    highest[axis] = Math.min(highest[axis], side.from());
-                } else {
-                    lowest[axis] = Math.max(lowest[axis], side.to());
-                }
+        for (int box = 0; box < edges.length; box += width) {
+            int side = onlySideApart(box);
+            if (side >= 0 && edges[box + side] >= around[side + 1]) {
+                highest[side / 2] = Math.min(highest[side / 2], edges[box + side]);
+            } else if (side >= 0) {
+                lowest[side / 2] = Math.max(lowest[side / 2], edges[box + side + 1]);
             }
         }
     }
 
     /**
-     * The one axis along which a box stands apart; -1 where there are several, so that it is in nobody's way
-     * yet.
+     * Where the edges of the one axis begin along which a box stands apart; -1 where there are several, so
+     * that it is in nobody's way yet.
      */
-    private int onlyAxisApart(Box box) {
+    private int onlySideApart(int box) {
         int found = -1;
-        for (int axis = 0; axis < done.length; axis++) {
-            if (!box.along(axis).meets(grown.along(axis))) {
+        for (int side = 0; side < width; side += 2) {
+            if (edges[box + side] >= around[side + 1] || edges[box + side + 1] <= around[side]) {
                 if (found >= 0) {
                     return -1;
                 }
-                found = axis;
+                found = side;
             }
         }
         return found;

@@ -38,10 +38,10 @@ final class Paring {
         }
         Paring paring = new Paring(cell.axes(), boxes.size(), small(boxes.size(), LOOKS_A_BOX, budget));
         for (int box = 0; box < boxes.size(); box++) {
-            write(boxes.get(box), paring.edges, box * paring.width);
+            boxes.get(box).write(paring.edges, box * paring.width);
         }
         long[] start = new long[paring.width];
-        write(cell, start, 0);
+        cell.write(start, 0);
         return paring.covers(start, boxes.size(), budget);
     }
 
@@ -76,13 +76,6 @@ final class Paring {
         boolean covered = covers(start, all);
         whole.charge((budget.used() + LOOKS_FOR_ONE - 1) / LOOKS_FOR_ONE);
         return covered;
-    }
-
-    private static void write(Box box, long[] to, int at) {
-        for (int axis = 0; axis < box.axes(); axis++) {
-            to[at + 2 * axis] = box.along(axis).from();
-            to[at + 2 * axis + 1] = box.along(axis).to();
-        }
     }
 
     /** The numbers in {@code boxes} say where a box's edges begin; both arrays are used up. */

@@ -18,7 +18,12 @@ final class SharedOut {
     private final long[] edges;
     private final int width;
     private final Budget budget;
+    /** What so many boxes share that is being looked at, the box itself counted as none. */
+    private final long[][] shared;
     private WideSum sum = new WideSum();
+    private int[] others = new int[0];
+    /** For each of the others, which earlier ones meet it, a bit each. */
+    private long[] earlier = new long[0];
     private int steps;
 
     /** Of boxes given as two edges an axis, box after box. */
@@ -26,32 +31,48 @@ final class SharedOut {
         this.edges = edges;
         this.width = 2 * axes;
         this.budget = budget;
+        this.shared = new long[Long.SIZE + 1][width];
     }
 
-    /** The number of points; nothing where it took too many steps, or where the budget ended it. */
+    /**
+     * The number of points, where each of the others meets the box; nothing where it took too many steps or
+     * there are too many others, or where the budget ended it.
+     */
     Optional<BigInteger> points(int box, int[] others) {
+        if (others.length > Long.SIZE) {
+            return Optional.empty();
+        }
         sum = new WideSum();
         steps = 0;
+        this.others = others;
+        earlier = new long[others.length];
+        for (int second = 1; second < others.length; second++) {
+            for (int first = 0; first < second; first++) {
+                earlier[second] |= meet(others[first], others[second]) ? 1L << first : 0;
+            }
+        }
+        long all = others.length == 0 ? 0 : -1L >>> Long.SIZE - others.length;
         long[] cell = Arrays.copyOfRange(edges, box * width, (box + 1) * width);
-        return add(cell, others, others.length, false) ? Optional.of(sum.points()) : Optional.empty();
+        return add(cell, all, 0) ? Optional.of(sum.points()) : Optional.empty();
     }
 
-    private boolean add(long[] cell, int[] others, int count, boolean less) {
+    /** Of boxes of which every two meet, all have a point in common: so who meets whom is asked once. */
+    private boolean add(long[] cell, long meeting, int depth) {
         steps++;
-        if (steps > MOST_STEPS || !budget.pay(count + 1L)) {
+        if (steps > MOST_STEPS || !budget.pay(Long.bitCount(meeting) + 1L)) {
             return false;
         }
-        for (int i = 0; i < count; i++) {
-            if (covers(others[i], cell)) {
+        for (long left = meeting; left != 0; left &= left - 1) {
+            if (covers(others[Long.numberOfTrailingZeros(left)], cell)) {
                 return true;
             }
         }
-        sum.add(cell, less);
-        long[] both = new long[width];
-        int[] meeting = new int[Math.max(0, count - 1)];
-        for (int i = 0; i < count; i++) {
-            int kept = share(cell, others, i, both, meeting);
-            if (!add(both, meeting, kept, !less)) {
+        sum.add(cell, depth % 2 == 1);
+        long[] both = shared[depth];
+        for (long left = meeting; left != 0; left &= left - 1) {
+            int which = Long.numberOfTrailingZeros(left);
+            share(cell, others[which], both);
+            if (!add(both, meeting & earlier[which], depth + 1)) {
                 return false;
             }
         }
@@ -68,26 +89,21 @@ final class SharedOut {
         return true;
     }
 
-    /** Writes down what a cell and a box share, and which of the earlier boxes meet that. */
-    private int share(long[] cell, int[] others, int which, long[] both, int[] meeting) {
-        int at = others[which] * width;
+    /** Writes down what a cell and a box share. */
+    private void share(long[] cell, int box, long[] both) {
+        int at = box * width;
         for (int side = 0; side < width; side += 2) {
             both[side] = Math.max(cell[side], edges[at + side]);
             both[side + 1] = Math.min(cell[side + 1], edges[at + side + 1]);
         }
-        int kept = 0;
-        for (int i = 0; i < which; i++) {
-            if (meets(others[i], both)) {
-                meeting[kept++] = others[i];
-            }
-        }
-        return kept;
     }
 
-    private boolean meets(int box, long[] cell) {
-        int at = box * width;
+    private boolean meet(int one, int other) {
+        int first = one * width;
+        int second = other * width;
         for (int side = 0; side < width; side += 2) {
-            if (edges[at + side] >= cell[side + 1] || edges[at + side + 1] <= cell[side]) {
+            if (edges[first + side] >= edges[second + side + 1] || edges[second + side] >= edges[first + side
+                    + 1]) {
                 return false;
             }
         }

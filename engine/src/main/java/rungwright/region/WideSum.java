@@ -22,11 +22,14 @@ final class WideSum {
         for (int side = 0; side < cell.length; side += 2) {
             long size = cell[side + 1] - cell[side];
             long fromFirst = unsignedHigh(first, size);
-            long fromSecond = unsignedHigh(second, size);
             first *= size;
-            long carried = second * size + fromFirst;
-            third = third * size + fromSecond + (Long.compareUnsigned(carried, fromFirst) < 0 ? 1 : 0);
-            second = carried;
+            if (second != 0 || third != 0) {
+                long fromSecond = unsignedHigh(second, size);
+                second *= size;
+                third = third * size + fromSecond;
+            }
+            second += fromFirst;
+            third += Long.compareUnsigned(second, fromFirst) < 0 ? 1 : 0;
         }
         if (less) {
             third = ~third + (first == 0 && second == 0 ? 1 : 0);
