@@ -68,7 +68,12 @@ final class GapList implements FreeWalk.Visitor, FreeBoxes.Visitor {
     @Override
     public boolean passesOver(Box hull) {
         budget.pay(listed.size());
-        return listed.stream().anyMatch(gap -> gap.covers(hull)) || !possible.holds(hull);
+        for (Box gap : listed) {
+            if (gap.covers(hull)) {
+                return true;
+            }
+        }
+        return !possible.holds(hull);
     }
 
     @Override

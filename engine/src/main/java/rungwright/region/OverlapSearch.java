@@ -28,7 +28,12 @@ public final class OverlapSearch {
     @FunctionalInterface
     public interface Wanted {
         /** Every pair. */
-        Wanted ALL = (first, second) -> true;
+        Wanted ALL = new Wanted() {
+            @Override
+            public boolean matters(int first, int second) {
+                return true;
+            }
+        };
 
         /** Whether an overlap of these two rules, the lower number first, is to be listed. */
         boolean matters(int first, int second);
@@ -98,10 +103,20 @@ public final class OverlapSearch {
     private Overlaps run() {
         boolean finished = true;
         if (boxes.size() > 1) {
-            Pairs.through(start(), budget, this::take);
+            Pairs.through(start(), budget, taking());
             finished = !budget.isSpent();
         }
         return new Overlaps(new ArrayList<>(found.values()), finished && !more, finished);
+    }
+
+    /** A class of its own, for the first lambda of a process takes longer than the proof of a usual spec. */
+    private Pairs.Visitor taking() {
+        return new Pairs.Visitor() {
+            @Override
+            public boolean pair(int first, int second) {
+                return take(first, second);
+            }
+        };
     }
 
     private boolean take(int firstBox, int secondBox) {

@@ -1,5 +1,6 @@
 package rungwright.bench.proof;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import rungwright.bench.Table;
@@ -23,7 +24,10 @@ final class Ours {
 
     Ours(Case table) {
         this.table = table;
-        this.rules = table.boxes().stream().map(List::of).toList();
+        this.rules = new ArrayList<>();
+        for (Box box : table.boxes()) {
+            rules.add(List.of(box));
+        }
     }
 
     /** Ends the run if an answer is wrong. */
