@@ -28,12 +28,7 @@ public final class OverlapSearch {
     @FunctionalInterface
     public interface Wanted {
         /** Every pair. */
-        Wanted ALL = new Wanted() {
-            @Override
-            public boolean matters(int first, int second) {
-                return true;
-            }
-        };
+        Wanted ALL = new Always();
 
         /** Whether an overlap of these two rules, the lower number first, is to be listed. */
         boolean matters(int first, int second);
@@ -109,7 +104,7 @@ public final class OverlapSearch {
         return new Overlaps(new ArrayList<>(found.values()), finished && !more, finished);
     }
 
-    /** A class of its own, for the first lambda of a process takes longer than the proof of a usual spec. */
+    /** A class of its own and no lambda, like {@link Always}. */
     private Pairs.Visitor taking() {
         return new Pairs.Visitor() {
             @Override

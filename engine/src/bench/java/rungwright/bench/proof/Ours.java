@@ -74,6 +74,17 @@ final class Ours {
         return Clock.warm(this::overlaps);
     }
 
+    /** Milliseconds of whether there is any gap, which ends at the first, as a solver does. */
+    double anyGapTime() {
+        return Clock.warm(() ->
+                GapSearch.covered(table.whole(), table.boxes(), Possible.ALWAYS, Budget.of(BUDGET)));
+    }
+
+    /** Milliseconds of whether any two rules overlap, which ends at the first two. */
+    double anyOverlapTime() {
+        return Clock.warm(() -> OverlapSearch.find(rules, Possible.ALWAYS, 1, Budget.of(BUDGET)));
+    }
+
     /** How many times as long another takes; nothing where either of the two has no answer. */
     String times(OptionalDouble theirs, double ours) {
         return theirs.isPresent() && gaps().finished() ? Table.ratio(theirs.getAsDouble() / ours) : "";
