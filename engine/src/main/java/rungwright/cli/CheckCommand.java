@@ -57,8 +57,8 @@ final class CheckCommand implements Callable<Integer> {
     private Form form = Form.TEXT;
 
     @Option(names = "--certificate", paramLabel = "FILE",
-            description = {"Write to FILE which rule decides where, for `verify` to confirm. Of one proven",
-                "spec only; a file that is there is written over."})
+            description = "Write to FILE which rule decides where, for `verify` to confirm. Of one proven"
+                    + " spec only; a file that is there is written over.")
     private String certificate = "";
 
     @Mixin

@@ -56,7 +56,7 @@ final class CompareCommand implements Callable<Integer> {
     private final RenameOption renames = new RenameOption();
 
     @Option(names = "--log", paramLabel = "FILE", arity = "1..*", description =
-            "Logs to run through both versions: CSV, or JSON Lines where the name ends in .jsonl.")
+            "Logs to run through both versions: CSV, or JSON Lines in a file NAME.jsonl.")
     private List<String> logs = List.of();
 
     @Option(names = "--trainees", paramLabel = "FILE", description =

@@ -10,7 +10,7 @@ import rungwright.program.Checked;
 final class ProofSize {
     @Option(names = "--budget", paramLabel = "BOXES", converter = Reader.class,
             description = "How many boxes of readings the proof may look at in each stage and section;"
-                    + " 5000000 where nothing is said.")
+                    + " 5000000 where nothing is said. To be raised where a spec is called too complex.")
     private long boxes = Checked.USUAL_BUDGET;
 
     long boxes() {

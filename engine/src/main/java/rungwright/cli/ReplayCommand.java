@@ -45,6 +45,12 @@ import rungwright.text.ReplayText;
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
+            "A log has a row a set, those of a session one after the other, and a column a measure:",
+            "",
+            "  trainee,date,reps,pace,expect",
+            "  Alva,2026-03-02,9,4,hold",
+            "  Alva,2026-03-02,7,,",
+            "",
             "For example:",
             "  rungwright replay program.yaml log.csv --trainees trainees.csv",
             "  rungwright replay program.yaml log.jsonl --format json",
@@ -60,7 +66,7 @@ final class ReplayCommand implements Callable<Integer> {
     private String spec = "";
 
     @Parameters(index = "1..*", arity = "1..*", paramLabel = "LOG",
-            description = "Logs, one after the other: CSV, or JSON Lines where the name ends in .jsonl.")
+            description = "Logs, one after the other: CSV, or JSON Lines in a file NAME.jsonl.")
     private List<String> logs = List.of();
 
     @Option(names = "--trainees", paramLabel = "FILE", description =

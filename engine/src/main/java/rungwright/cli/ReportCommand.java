@@ -39,6 +39,7 @@ import rungwright.text.UsageText;
             "",
             "For example:",
             "  rungwright report program.yaml log.csv --trainees trainees.csv",
+            "  rungwright report program.yaml log.csv --trainees trainees.csv --group bands",
             "  rungwright report program.yaml crew --format html -o report.html --csv numbers",
             "  rungwright report program.yaml winter.csv --against spring.csv --trainees trainees.csv",
             "  rungwright report old.yaml log.csv --against-spec new.yaml --trainees trainees.csv",

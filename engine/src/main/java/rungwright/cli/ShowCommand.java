@@ -26,6 +26,7 @@ import rungwright.text.ShowText;
             "",
             "For example:",
             "  rungwright show program.yaml",
+            "  rungwright show program.yaml --language de   with our words in German",
             "",
             "Exit code 0 where the spec is proven; else its findings are shown as by check, and it is 1."
         })

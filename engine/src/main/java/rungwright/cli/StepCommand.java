@@ -33,6 +33,11 @@ import rungwright.text.DecisionText;
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
+            "A session looks like this; the state is the `after` of the decision before it:",
+            "",
+            "  {\"form\":1,\"event\":\"session\",\"date\":\"2026-03-04\",\"readings\":{\"pace\":\"4\"},",
+            "   \"sets\":[{\"reps\":\"9\"},{\"reps\":\"7\"}]}",
+            "",
             "For example:",
             "  rungwright step program.yaml --event enrol.json",
             "  rungwright step program.yaml --state state.json --event session.json",

@@ -90,24 +90,25 @@ final class TestCommand implements Callable<Integer> {
             description = "How to write the results: text (the usual), json, or the XML of build servers.")
     private Form form = Form.TEXT;
 
-    @Option(names = "--coverage", description = {
-        "What the cases try of the spec: every rule, both sides of every edge, rows, ladder ends, breaks,",
-        "stops, placement; and what they never try, each with a session that would."})
+    @Option(names = "--coverage", description =
+            "What the cases try of the spec: every rule, both sides of every edge, rows, ladder ends, breaks,"
+            + " stops, placement; and what they never try, each with a session that would.")
     private boolean coverage;
 
     @Option(names = "--at-least", paramLabel = "N", description =
             "Exit code 1 where the cases try less than N %% of what can be tried.")
     private Optional<Integer> atLeast = Optional.empty();
 
-    @Option(names = "--boundaries", paramLabel = "FILE", description = {
-        "Write a new file of cases: a session just inside and just outside of every edge of every rule,",
-        "with what the spec decides today, for you to read and to keep. With --faults also a case for",
-        "each fault that none of these would notice."})
+    @Option(names = "--boundaries", paramLabel = "FILE", description =
+            "Write a new file of cases: a session just inside and just outside of every edge of every rule,"
+            + " with what the spec decides today, for you to read and to keep. With --faults also a case for"
+            + " each fault that none of these would notice.")
     private Optional<String> boundaries = Optional.empty();
 
-    @Option(names = "--faults", description = {
-        "Plant faults in the spec, one at a time, run the cases, and list the faults that no case notices,",
-        "each with a session that would. What a fault changes for nobody is proven, and not counted."})
+    @Option(names = "--faults", description =
+            "Plant faults in the spec, one at a time, run the cases, and list the faults that no case"
+            + " notices, each with a session that would. What a fault changes for nobody is proven,"
+            + " and not counted.")
     private boolean faults;
 
     @Mixin

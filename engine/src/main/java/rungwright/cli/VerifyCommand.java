@@ -30,9 +30,11 @@ import rungwright.yaml.SpecReader;
         optionListHeading = "%nOptions:%n",
         footer = {
             "",
-            "For example:",
-            "  rungwright verify program.yaml certificate.json   after",
+            "First the proof writes the certificate:",
             "  rungwright check --certificate certificate.json program.yaml",
+            "",
+            "For example:",
+            "  rungwright verify program.yaml certificate.json",
             "",
             "Exit code 0 where all of it is confirmed, 1 where something is not, 2 where a file",
             "cannot be read."

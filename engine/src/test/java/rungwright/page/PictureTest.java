@@ -122,24 +122,26 @@ class PictureTest {
                 program: Try
                 version: 1
                 goal: One
-                measures: { '<m> & "x"': { values: 0 to 30 } }
+                measures: { '<m> & "x" #35; \\': { values: 0 to 30 } }
                 ladders: { steps: { rungs: ['<low> & "x"', high] } }
                 stages:
                   first:
                     ladder: steps
-                    advance: { when: { '<m> & "x"': at least 8 } }
+                    advance: { when: { '<m> & "x" #35; \\': at least 8 } }
                     hold: otherwise
                 """);
         for (String svg : List.of(SvgPicture.of(outline, Optional.empty()), "<div>"
                 + SvgPicture.slices(outline,
                 Layout.PHONE, Language.ENGLISH) + "</div>")) {
             assertIsXml(svg);
-            assertTrue(svg.contains("moves on: &lt;m&gt; &amp; &quot;x&quot; at least 8</title>"), svg);
+            assertTrue(svg.contains("moves on: &lt;m&gt; &amp; &quot;x&quot; #35; \\ at least 8</title>"),
+                    svg);
             assertTrue(svg.contains("&lt;low&gt; &amp; &quot;x&quot;</text>"), svg);
         }
-        assertTrue(MermaidPicture.of(outline).orElseThrow().contains("#60;m#62; #38; #34;x#34; at least 8"),
+        assertTrue(MermaidPicture.of(outline).orElseThrow()
+                .contains("#60;m#62; #38; #34;x#34; #35;35#59; #92; at least 8"),
                 () -> MermaidPicture.of(outline).orElseThrow());
-        assertTrue(DotPicture.of(outline).contains("<m> & \\\"x\\\" at least 8"),
+        assertTrue(DotPicture.of(outline).contains("<m> & \\\"x\\\" #35; \\\\ at least 8"),
                 () -> DotPicture.of(outline));
     }
 
