@@ -294,7 +294,7 @@
       const to = decision.break.to === "goal" ? words.goal : place(decision.break.to);
       parts.push(node("p", {}, fill(decision.break.away === 1 ? words.afterBreakDay : words.afterBreak, decision.break.away, place(decision.break.from), to)));
     }
-    if (decision.rule && decision.rule.say) { parts.push(node("p", { class: "say" }, decision.rule.say)); }
+    if (decision.rule && decision.rule.say && decision.kind !== "resume") { parts.push(node("p", { class: "say" }, decision.rule.say)); }
     parts.push(...why(decision), ...movesOn(decision));
     if (decision.after) { parts.push(...next(decision.after)); }
     return node("div", { class: "card answer" + (decision.kind === "stop" ? " stop" : "") }, parts.flat());

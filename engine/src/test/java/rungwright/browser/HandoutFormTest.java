@@ -107,6 +107,7 @@ class HandoutFormTest {
         shots.take("phone-stopped");
         keys.to("Who has agreed").type("Dr. Ahlers").to("Go on").enter();
         assertSaid("You go on: next time assisted dip");
+        assertFalse(answer().contains("Stop"), () -> "told to stop and to go on\n" + answer());
         keys.to("Something about me has changed").enter().to("bands").over("10").enter();
         assertSaid("You are at assisted dip, rung 10 kg now.");
         assertEquals(5, events().size());
