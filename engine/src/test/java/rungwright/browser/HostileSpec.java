@@ -10,7 +10,8 @@ final class HostileSpec {
             version: 1
             goal: "<img src=x onerror='window.hacked = 2'> done"
             for: "<b onclick=alert(1)>all</b> & sundry"
-            cautions: ["</style></script><script>window.hacked = 3</script>", "Ask &lt;first&gt;"]
+            cautions: ["</style></script><script>window.hacked = 3</script>", "Ask &lt;first&gt;",
+              "</script ><script >window.hacked = 8</script >"]
             sources: ["<a href='javascript:window.hacked = 4'>paper</a>", "<!-- "]
             trainee:
               constructor: { values: 1 to 5 }
