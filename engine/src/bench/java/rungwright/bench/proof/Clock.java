@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 
 /** Processor time of one thread, so that other work on the machine counts little. */
 final class Clock {
-    private static final long WARM_UP = 1_500_000_000L;
+    private static final long WARM_UP = 3_000_000_000L;
     private static final long MEASURED = 1_000_000_000L;
     private static final int ROUNDS = 9;
 
