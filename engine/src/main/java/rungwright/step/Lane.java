@@ -96,7 +96,7 @@ public final class Lane {
      * @param sets how many sets; none counts as one without a reading
      */
     public long step(long[] states, int at, int day, long[] row, int sets) {
-        if (sets > Measure.MOST_SETS || day > FAR || day < RowWords.low(states[at + 2])) {
+        if (isBeyond(states, at, day, sets)) {
             return Rows.LONG_WAY;
         }
         if (!RowWords.isTraining(states[at])) {
@@ -114,8 +114,7 @@ public final class Lane {
      * #step(long[], int, int, long[], int)} gives.
      */
     public int rule(long[] states, int at, int day, long[] row, int sets) {
-        if (hasBreaks || sets > Measure.MOST_SETS || day > FAR
-                || day < RowWords.low(states[at + 2]) || !RowWords.isTraining(states[at])) {
+        if (hasBreaks || isBeyond(states, at, day, sets) || !RowWords.isTraining(states[at])) {
             long code = step(Arrays.copyOfRange(states, at, at + words.size()), 0, day, row, sets);
             return code == Rows.LONG_WAY ? -1 : RowCode.rule(code);
         }
@@ -124,6 +123,11 @@ public final class Lane {
         long deed = here.deed(this, states, at, row, rows, RowWords.sessionsHere(states[at]) + 1,
                 day - RowWords.low(states[at + 1]), 0);
         return deed == RowDeed.NONE || !here.hasAll(row, rows) ? -1 : RowCode.rule(RowDeed.fired(deed));
+    }
+
+    /** Whether a session has more sets or lies farther off than a row may, or is before the latest event. */
+    private static boolean isBeyond(long[] states, int at, int day, int sets) {
+        return sets > Measure.MOST_SETS || day > FAR || day < RowWords.low(states[at + 2]);
     }
 
     private static long atRest(long[] states, int at, int day) {
