@@ -12,6 +12,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 import rungwright.json.JournalJson;
 import rungwright.program.Standing;
@@ -97,8 +99,13 @@ final class Scribe {
         }
     }
 
-    /** A disk that takes a few bytes at a time, so that a kill comes in the middle of a line. */
+    /**
+     * A disk that takes a few bytes at a time and rests after each, so that a kill comes in the middle of a
+     * line however long a flush takes.
+     */
     static final class Slow extends Disk {
+        private static final int REST_MILLIS = 1;
+
         private final int bytes;
 
         Slow(int bytes) {
@@ -110,6 +117,7 @@ final class Scribe {
             ByteBuffer piece = from.slice(from.position(), Math.min(bytes, from.remaining()));
             int written = super.write(channel, piece, at);
             from.position(from.position() + written);
+            LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(REST_MILLIS));
             return written;
         }
     }
