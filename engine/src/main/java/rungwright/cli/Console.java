@@ -28,8 +28,8 @@ record Console(InputStream in, PrintStream out, PrintStream err, boolean termina
 
     /** Of this process. */
     static Console ofProcess() {
-        PrintStream out = new PrintStream(new BufferedOutputStream(
-                new FileOutputStream(FileDescriptor.out), BUFFER), false, StandardCharsets.UTF_8);
+        PrintStream out = new PrintStream(new BufferedOutputStream(new StandardOutput(), BUFFER), false,
+                StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true,
                 StandardCharsets.UTF_8);
         return new Console(System.in, out, err, System.console() != null, System.getenv(),

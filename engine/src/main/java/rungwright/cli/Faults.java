@@ -26,6 +26,12 @@ final class Faults implements IExecutionExceptionHandler {
         return tell(thrown);
     }
 
+    /** One line where not all of the output could be written; gives 2, or the code of worse trouble. */
+    int outputLost(int exit) {
+        console.err().println("rungwright: " + UsageText.outputLost());
+        return Math.max(exit, Exit.USAGE);
+    }
+
     /** One line on a fault of ours, and where it happened if that was asked for. */
     int tell(Throwable fault) {
         String what = fault.getClass().getSimpleName()

@@ -48,7 +48,7 @@ import rungwright.text.UsageText;
             "`rungwright COMMAND --help` says more about a command. A file named `-` is standard input.",
             "",
             "Exit codes: 0 fine, 1 something to put right in a spec or a log, 2 the command was not",
-            "understood or a file could not be read, 70 a fault of rungwright itself."
+            "understood, or a file could not be read or written, 70 a fault of rungwright itself."
         },
         versionProvider = Version.class)
 public final class Main implements Callable<Integer> {
@@ -100,8 +100,7 @@ public final class Main implements Callable<Integer> {
         Faults faults = new Faults(console, () -> main.trace);
         try {
             int exit = commandLine(main, console, faults, arguments).execute(arguments);
-            console.out().flush();
-            return exit;
+            return console.out().checkError() ? faults.outputLost(exit) : exit;
         } catch (StackOverflowError | OutOfMemoryError e) {
             return faults.tell(e);
         }

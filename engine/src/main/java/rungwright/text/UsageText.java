@@ -35,6 +35,11 @@ public final class UsageText {
         return "the file " + Shown.quoted(file) + " cannot be written";
     }
 
+    /** Output that did not all get to where it was sent: the disk is full, say. */
+    public static String outputLost() {
+        return "the output could not all be written; what is there of it is not the whole";
+    }
+
     /** A file that its owner keeps to himself. */
     public static String forbidden(String file) {
         return "you may not read the file " + Shown.quoted(file);
