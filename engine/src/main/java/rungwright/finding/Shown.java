@@ -13,6 +13,9 @@ public final class Shown {
     /** How many characters of a name or value are shown before {@code …}. */
     public static final int MOST = 60;
 
+    /** How long a line to paste may be before it is cut as a name is. */
+    private static final int LINE = 200;
+
     private static final int ZERO_WIDTH_NON_JOINER = 0x200C;
     private static final int ZERO_WIDTH_JOINER = 0x200D;
 
@@ -31,6 +34,11 @@ public final class Shown {
     /** A name or value in back-ticks, as messages quote it: {@code `reps`}. */
     public static String quoted(String raw) {
         return "`" + text(raw) + "`";
+    }
+
+    /** A line to paste into a spec: not cut, unless it is too long for a message. */
+    public static String line(String raw) {
+        return raw.length() <= LINE ? whole(raw) : text(raw);
     }
 
     /** A text of any length on one line, escaped and not cut: a caution, a rule's {@code say}. */

@@ -22,16 +22,16 @@ final class GapCheck {
     private final Optional<String> stage;
     private final Place place;
     private final String where;
-    private final String ruleKey;
+    private final Pasted pasted;
 
     private GapCheck(Ground ground, List<Box> parts, Optional<String> stage, Place place, String where,
-            String ruleKey) {
+            Pasted pasted) {
         this.ground = ground;
         this.parts = parts;
         this.stage = stage;
         this.place = place;
         this.where = where;
-        this.ruleKey = ruleKey;
+        this.pasted = pasted;
     }
 
     /** What a stage leaves open. */
@@ -41,14 +41,14 @@ final class GapCheck {
                 && situation.grounds().stream().allMatch(Ground::isWhole);
         return !readable || situation.own().hasOtherwise() ? List.of()
                 : new GapCheck(situation.own(), situation.parts(), Optional.of(stage.name()), stage.place(),
-                        "in stage " + Shown.quoted(stage.name()), "hold: ").findings();
+                        "in stage " + Shown.quoted(stage.name()), Pasted.into(stage)).findings();
     }
 
     /** What {@code after a break} or {@code place} leaves open. */
     static List<Finding> ofList(Ground ground, RuleList list, String section) {
         return !list.whole() || !ground.isWhole() || ground.hasOtherwise() ? List.of()
                 : new GapCheck(ground, List.of(ground.whole()), Optional.empty(), list.place(),
-                        "under `" + section + "`", "- ").findings();
+                        "under `" + section + "`", Pasted.AMONG_TARGETS).findings();
     }
 
     private List<Finding> findings() {
@@ -67,7 +67,7 @@ final class GapCheck {
         BoxWords words = new BoxWords(ground.space().axes(), part);
         Finding finding = Finding.of(Code.GAP, place,
                 "no rule " + where + " says what happens at " + words.words(gap.box()))
-                .withHint(hint(words, loosened(gap.box(), part)));
+                .withHint(pasted.hint(words.criteria(loosened(gap.box(), part))));
         return new Witnesses(ground.space()).near(gap.core(), rules(), stage, Optional.empty())
                 .map(ground::asRead).map(finding::withWitness).orElse(finding);
     }
@@ -90,20 +90,11 @@ final class GapCheck {
         return rules;
     }
 
-    private String hint(BoxWords words, Box box) {
-        boolean inStage = stage.isPresent();
-        String rest = inStage ? "`hold: otherwise`" : "`- { when: otherwise, to: … }`";
-        return words.criteria(box).map(criteria -> "add `" + ruleKey + "{ when: { " + criteria + " }"
-                + (inStage ? "" : ", to: …") + " }`, or " + rest + " for whatever is left")
-                .orElse("add " + rest + " for whatever no other rule covers");
-    }
-
     private Finding more(Gaps gaps) {
         String missing = gaps.counted() && !ground.space().coupled()
                 ? ": in all no rule answers " + gaps.missing() + " combinations of readings" : "";
         return Finding.of(Code.GAP, place, "more gaps " + where + " than the " + MOST_LISTED + " listed"
                 + missing)
-                .withHint("add " + (stage.isPresent() ? "`hold: otherwise`"
-                : "`- { when: otherwise, to: … }`"));
+                .withHint(pasted.rest());
     }
 }

@@ -1,16 +1,12 @@
 package rungwright.yaml;
 
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import rungwright.finding.Code;
 import rungwright.finding.Finding;
 import rungwright.finding.Place;
 
 /** What goes wrong inside { } and [ ], and brackets without their other half. */
 final class BracketMistakes {
-    private static final Pattern NO_SPACE = Pattern.compile("([^\\s{\\[,:#][^{\\[,:#]*):[{\\[].*");
-
     private BracketMistakes() {
     }
 
@@ -102,13 +98,9 @@ final class BracketMistakes {
         if (!mistake.says("expected <block end>") || !rest.startsWith("}") && !rest.startsWith("]")) {
             return Optional.empty();
         }
-        Matcher noSpace = NO_SPACE.matcher(mistake.source().line(mistake.place().line()).strip());
-        if (noSpace.matches()) {
-            String key = noSpace.group(1);
-            return Optional.of(ColonMistakes.noSpace(mistake.source(), mistake.place().line(), key));
-        }
-        return Optional.of(Diagnosis.syntax(mistake.place(), "this `" + rest.charAt(0) + "` closes nothing",
-                "leave it out, or look for the opening bracket that is missing"));
+        return ColonMistakes.beforeBracket(mistake).or(() -> Optional.of(Diagnosis.syntax(mistake.place(),
+                "this `" + rest.charAt(0) + "` closes nothing",
+                "leave it out, or look for the opening bracket that is missing")));
     }
 
     private static String quoteHint(Mistake mistake) {

@@ -13,6 +13,9 @@ final class ColonMistakes {
     private static final Pattern SECOND = Pattern.compile(".*\\S: +\\S.*");
     private static final Pattern NO_SPACE = Pattern.compile("\\s*(?:- +)*([^\\s:#][^:#]*):(?!//)\\S.*");
 
+    private static final Pattern BEFORE_BRACKET =
+            Pattern.compile("\\s*(?:- +)*([^\\s{\\[,:#\"'-][^{\\[,:#]*):[{\\[].*");
+
     private static final Pattern VALUE = Pattern.compile(".*: +[^\\s#].*");
 
     private ColonMistakes() {
@@ -20,7 +23,8 @@ final class ColonMistakes {
 
     static Optional<Diagnosis> of(Mistake mistake) {
         if (mistake.says("mapping values are not allowed")) {
-            return inText(mistake).or(() -> lineAbove(mistake)).or(() -> Optional.of(tooDeep(mistake)));
+            return beforeBracket(mistake).or(() -> inText(mistake)).or(() -> lineAbove(mistake))
+                    .or(() -> Optional.of(tooDeep(mistake)));
         }
         if (mistake.says("could not find expected ':'") && mistake.start().line() == mistake.place().line()) {
             return Optional.of(tooLong(mistake.start()));
@@ -29,10 +33,13 @@ final class ColonMistakes {
             return Optional.of(withoutSpace(mistake.source(), mistake.start().line())
                     .orElseGet(() -> withoutColon(mistake.source(), mistake.start())));
         }
-        return mistake.rest().startsWith(":") && mistake.says("expected <block end>")
+        if (!mistake.says("expected <block end>")) {
+            return Optional.empty();
+        }
+        return mistake.rest().startsWith(":")
                 ? Optional.of(Diagnosis.syntax(mistake.place(), "no key stands before this `:`",
                         "write the key before it"))
-                : Optional.empty();
+                : beforeBracket(mistake);
     }
 
     /** The parser looks for the colon of a key only so far. */
@@ -42,11 +49,22 @@ final class ColonMistakes {
                 .withHint("where it is text for people, put it after a key"), Optional.empty(), false);
     }
 
+    /**
+     * A bracket that was lost for want of a space after the colon: {@code reps:{ values: 0 to 9 }} is one
+     * long key to YAML.
+     */
+    static Optional<Diagnosis> beforeBracket(Mistake mistake) {
+        int line = Math.min(mistake.place().line(), mistake.source().lines());
+        Matcher key = BEFORE_BRACKET.matcher(mistake.source().line(line));
+        return key.matches() ? Optional.of(noSpace(mistake.source(), line, key.group(1))) : Optional.empty();
+    }
+
+    /** All of the text is struck out, so that its next colon is not told again. */
     private static Optional<Diagnosis> inText(Mistake mistake) {
         return SECOND.matcher(mistake.before()).matches()
                 ? Optional.of(Diagnosis.syntax(mistake.place(), "a text with `: ` stands in quotes",
                         Quoting.hint(mistake.source(), mistake.place(), false))
-                        .struck(mistake.source(), mistake.place(), 1))
+                        .struck(mistake.source(), mistake.place(), mistake.rest().length()))
                 : Optional.empty();
     }
 
@@ -88,7 +106,7 @@ final class ColonMistakes {
         int after = text.indexOf(key + ":") + key.length() + 1;
         return Diagnosis.syntax(new Place(line, text.codePointCount(0, after) + 1),
                 "a space is missing after the colon of " + Shown.quoted(key),
-                "write `" + Shown.text(key + ": " + text.substring(after).strip()) + "`");
+                "write `" + Shown.line(key + ": " + text.substring(after).strip()) + "`");
     }
 
     private static Diagnosis withoutColon(Source source, Place place) {

@@ -74,10 +74,23 @@ final class Names {
             if (earlier != null) {
                 findings.add(Finding.of(Code.DUPLICATE_KEY, pair.key().place(),
                         Shown.quoted(pair.name()) + " stands here for the second time")
-                        .withHint("put both in one, or rename one of them")
+                        .withHint(twice(pair))
                         .withRelated(earlier.key().place(), "it stands here first"));
             }
         }
         return List.copyOf(first.values());
+    }
+
+    /** A stage may have several rules of a kind, which are easily written as a second key. */
+    private static String twice(Node.Pair pair) {
+        boolean isRule = StageReader.kind(pair.name()).isPresent() && isRules(pair.value());
+        return isRule ? "under one `" + pair.name() + ":`, give each rule a line of its own after `- `:"
+                + " `- { when: … }`"
+                : "put both in one, or rename one of them";
+    }
+
+    private static boolean isRules(Node value) {
+        return value.mapping().isPresent() || WhenReader.isOtherwise(value) || value.listing().stream()
+                .flatMap(list -> list.items().stream()).anyMatch(item -> item.mapping().isPresent());
     }
 }

@@ -3,13 +3,17 @@ package rungwright.yaml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import rungwright.finding.Code;
 import rungwright.finding.Finding;
 import rungwright.finding.Place;
+import rungwright.finding.Shown;
 
 /** A map or list while its parts come in; of a map, keys and values by turns. */
 final class OpenNode {
     private static final String MERGE = "<<";
+    private static final Pattern BRACKET = Pattern.compile("([^\\s{\\[,:#][^{\\[,:#]*):[{\\[]");
 
     private final Place place;
     private final boolean isMap;
@@ -89,9 +93,23 @@ final class OpenNode {
     }
 
     private Optional<Node.Scalar> key(Node part) {
-        Optional<Finding> wrong = part.isLost() ? Optional.empty() : wrong(part);
+        Optional<Finding> wrong = part.isLost() ? Optional.empty()
+                : wrong(part).or(() -> part.scalar().flatMap(OpenNode::swallowedBracket));
         wrong.ifPresent(findings::add);
         return wrong.isPresent() ? Optional.empty() : part.scalar();
+    }
+
+    /** A key that ran into the bracket after its colon: {@code body mass:{ values}. */
+    private static Optional<Finding> swallowedBracket(Node.Scalar key) {
+        Matcher bracket = BRACKET.matcher(key.value());
+        if (key.style() != Node.Style.PLAIN || !bracket.lookingAt()) {
+            return Optional.empty();
+        }
+        String name = bracket.group(1);
+        int colon = key.place().column() + name.codePointCount(0, name.length());
+        return Optional.of(Finding.of(Code.YAML_SYNTAX, new Place(key.place().line(), colon + 1),
+                "a space is missing after the colon of " + Shown.quoted(name))
+                .withHint(UnknownKeys.withSpace(key.value(), name.length())));
     }
 
     private static Optional<Finding> wrong(Node part) {

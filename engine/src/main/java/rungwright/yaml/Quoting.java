@@ -28,7 +28,7 @@ final class Quoting {
             start = keys.end();
         }
         String value = line.substring(start, inFlow ? end(line, at) : line.length()).strip();
-        return "put the text in quotes: `" + Shown.text(key) + quoted(Shown.text(value)) + "`";
+        return "put the text in quotes: `" + Shown.text(key) + quoted(Shown.line(value)) + "`";
     }
 
     private static int end(String line, int at) {

@@ -95,7 +95,8 @@ final class RuleReader {
         if (map.cut()) {
             findings.lost();
         }
-        Fields fields = Fields.read(map, RuleShape.of(kind), findings);
+        Shape shape = RuleShape.of(kind);
+        Fields fields = Fields.read(ForgottenWhen.filledIn(map, shape, findings), shape, findings);
         ConditionSpec when = when(fields, place, noOtherwise);
         fields.either("in a row", "within");
         requireTarget(kind, fields);

@@ -3,6 +3,7 @@ package rungwright.yaml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import rungwright.finding.Code;
 import rungwright.finding.Finding;
@@ -14,6 +15,9 @@ import rungwright.finding.Suggest;
  * that is not there is read as that one, so that one slip is one finding.
  */
 final class UnknownKeys {
+    /** Keys whose value is text for people, where a comma may stand between digits. */
+    private static final Set<String> PROSE = Set.of("ask", "say", "name", "exercise", "cues");
+
     private final Node.Mapping map;
     private final Shape shape;
     private final Findings findings;
@@ -48,7 +52,7 @@ final class UnknownKeys {
         if (shape.misplaced().containsKey(pair.name())) {
             findings.aside(finding.withHint(shape.misplaced().get(pair.name())));
         } else if (last >= index) {
-            findings.aside(finding.withHint(tornText(index, last)));
+            findings.aside(finding.withHint(torn(index, last)));
         } else {
             reportAndGuess(pair, finding);
         }
@@ -69,6 +73,23 @@ final class UnknownKeys {
 
     private boolean isFree(String key) {
         return Stream.concat(known.stream(), map.pairs().stream()).noneMatch(pair -> pair.name().equals(key));
+    }
+
+    private String torn(int index, int last) {
+        Node.Pair before = map.pairs().get(index - 1);
+        return Optional.of(before).filter(pair -> !PROSE.contains(pair.name()))
+                .flatMap(pair -> DecimalComma.joined(pair, map.pairs().get(index)))
+                .map(number -> joinNumber(before, number)).orElseGet(() -> tornText(index, last));
+    }
+
+    /** Reads on with the number that was meant; gives the hint to write it. */
+    private String joinNumber(Node.Pair before, String joined) {
+        int last = known.size() - 1;
+        if (last >= 0 && known.get(last).equals(before)) {
+            Node.Scalar meant = new Node.Scalar(before.value().place(), joined, Node.Style.PLAIN, joined);
+            known.set(last, new Node.Pair(before.key(), meant));
+        }
+        return DecimalComma.hint(before.name(), joined);
     }
 
     /**
@@ -95,7 +116,7 @@ final class UnknownKeys {
         StringBuilder text = new StringBuilder(start.value().scalar().map(Node.Scalar::value).orElse(""));
         map.pairs().subList(index, last + 1).forEach(piece -> text.append(", ").append(piece.name()));
         return "inside { } a text with a comma stands in quotes: `" + Shown.text(start.name()) + ": \""
-                + Shown.text(text.toString()) + "\"`";
+                + Shown.line(text.toString()) + "\"`";
     }
 
     private Optional<String> missingSpace(Node.Pair pair) {

@@ -109,14 +109,14 @@ final class WhenReader {
         }
         List<CriterionSpec> criteria = new ArrayList<>();
         for (Node.Pair pair : pairs) {
-            criterion(pair, map.isFlow()).map(CriterionSpec::new).ifPresent(criteria::add);
+            criterion(pair, map).map(CriterionSpec::new).ifPresent(criteria::add);
         }
         return criteria.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new ConditionSpec.AllOf(map.place(), criteria));
     }
 
-    private Optional<Entry> criterion(Node.Pair pair, boolean inFlow) {
+    private Optional<Entry> criterion(Node.Pair pair, Node.Mapping map) {
         List<Finding> signs = phrases(pair.value()).stream()
                 .flatMap(scalar -> Operators.inPhrase(phrase(scalar), scalar.place()).stream()).toList();
         if (!signs.isEmpty()) {
@@ -125,7 +125,7 @@ final class WhenReader {
         }
         if (pair.value().scalar().map(Node.Scalar::isNothing).orElse(false)) {
             findings.add(Finding.of(Code.MISSING_KEY, pair.key().place(),
-                    "nothing stands after " + Shown.quoted(pair.name())).withHint(hint(pair.name(), inFlow)));
+                    "nothing stands after " + Shown.quoted(pair.name())).withHint(hint(pair, map)));
             return Optional.empty();
         }
         return contents.entry(pair);
@@ -143,11 +143,21 @@ final class WhenReader {
         return items.stream().flatMap(item -> item.scalar().stream()).toList();
     }
 
-    private static String hint(String key, boolean inFlow) {
+    /** What to do about a key with nothing after it. */
+    private static String hint(Node.Pair pair, Node.Mapping map) {
+        String key = pair.name();
         int colon = key.indexOf(':');
         if (colon > 0 && colon < key.length() - 1) {
             return UnknownKeys.withSpace(key, colon);
         }
-        return inFlow ? "to allow several values write them as a list: `reps: [5, 6]`" : "";
+        Matcher prose = PROSE.matcher(key);
+        if (prose.matches()) {
+            return "write `" + Shown.text(prose.group(1) + ": " + prose.group(2)) + "`";
+        }
+        int index = map.pairs().indexOf(pair);
+        Optional<Node.Pair> before = index > 0 ? Optional.of(map.pairs().get(index - 1)) : Optional.empty();
+        return before.flatMap(number -> DecimalComma.joined(number, pair)
+                        .map(joined -> DecimalComma.hint(number.name(), joined)))
+                .orElse(map.isFlow() ? "to allow several values write them as a list: `reps: [5, 6]`" : "");
     }
 }

@@ -78,7 +78,7 @@ class BigSpecTest {
         List<Finding> gaps = Checked.read(spec(boxes)).findings().stream().filter(Finding::isError).toList();
         assertEquals(1, gaps.size(), gaps::toString);
         assertEquals(Code.GAP, gaps.get(0).code());
-        String criteria = gaps.get(0).hint().replaceAll("^add `hold: \\{ when: \\{ (.*?) } }`.*$", "$1");
+        String criteria = gaps.get(0).hint().replaceAll("^.*`- \\{ when: \\{ (.*?) } }`, .*$", "$1");
         for (Witness.Reading reading : gaps.get(0).witness().orElseThrow().readings()) {
             int measure = Integer.parseInt(reading.name().substring(1));
             int value = Integer.parseInt(reading.values().get(0));
