@@ -32,6 +32,10 @@ record Columns(List<Column> known, int count) {
      */
     static Bound bind(Row header, String table, Collection<String> names, Set<String> ignored,
             List<String> needed) {
+        Optional<String> other = otherText(header, table, names, needed);
+        if (other.isPresent()) {
+            return Bound.refused(other.get());
+        }
         List<Column> known = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (int index = 0; index < header.count(); index++) {
@@ -49,8 +53,38 @@ record Columns(List<Column> known, int count) {
         }
         Columns columns = new Columns(List.copyOf(known), header.count());
         return needed.stream().filter(name -> !columns.column(name).isThere()).findFirst()
-                .map(name -> Bound.refused(table + " has no column `" + name + "`"))
+                .map(name -> Bound.refused(missing(table, name)))
                 .orElseGet(() -> new Bound(Optional.of(columns), Optional.empty()));
+    }
+
+    private static String missing(String table, String name) {
+        return table + " has no column `" + name + "`";
+    }
+
+    /**
+     * Why a first row is no header of such a table at all, if so: spreadsheets of some countries part the
+     * columns by semicolons, and a text that is no table has no column by any of the names.
+     */
+    private static Optional<String> otherText(Row header, String table, Collection<String> names,
+            List<String> needed) {
+        Optional<String> sign = isParted(header, ";", needed) ? Optional.of("semicolons")
+                : isParted(header, "\t", needed) ? Optional.of("tabs") : Optional.empty();
+        if (sign.isPresent()) {
+            return Optional.of("the columns of " + table + " are parted by " + sign.get()
+                    + "; save it with commas instead");
+        }
+        for (int index = 0; index < header.count(); index++) {
+            String name = header.cell(index).strip();
+            if (names.contains(name) || Suggest.closest(name, names).isPresent()) {
+                return Optional.empty();
+            }
+        }
+        return needed.stream().findFirst().map(name -> missing(table, name));
+    }
+
+    private static boolean isParted(Row header, String sign, List<String> needed) {
+        return header.count() == 1 && header.cell(0).contains(sign)
+                && List.of(header.cell(0).split(sign)).containsAll(needed);
     }
 
     private static String unknown(String name, Collection<String> names) {

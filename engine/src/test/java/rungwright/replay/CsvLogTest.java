@@ -100,6 +100,11 @@ class CsvLogTest {
     void aColumnWithoutAMeaningRefusesTheFileUnlessItIsIgnored() {
         assertTrue(refusal("trainee,date,repss\n").contains("did you mean `reps`?"));
         assertEquals("the log has no column `date`", refusal("trainee,reps\n"));
+        assertEquals("the log has no column `trainee`", refusal("To be counted on Monday\n"));
+        assertEquals("the columns of the log are parted by semicolons; save it with commas instead",
+                refusal("trainee;date;set;reps\n"));
+        assertEquals("the columns of the log are parted by tabs; save it with commas instead",
+                refusal("date\ttrainee\treps\n"));
         assertEquals("column `reps` stands twice", refusal("trainee,date,reps,reps\n"));
         assertEquals("the log is empty", refusal(""));
         assertEquals(List.of("2 placed", "2 hold"),
