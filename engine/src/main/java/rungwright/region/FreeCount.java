@@ -1,7 +1,6 @@
 package rungwright.region;
 
 import java.math.BigInteger;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -63,39 +62,50 @@ final class FreeCount {
 
     /** Counts box by box, if few enough pairs of boxes meet; else false, and nothing is counted. */
     private boolean addByBox(Cell cell, boolean less) {
-        List<int[]> earlier = new ArrayList<>();
-        int[] left = {FEW_PAIRS * cell.boxes.length};
+        long[] pairs = new long[FEW_PAIRS * cell.boxes.length];
+        int[] count = {0};
         boolean counted = Pairs.through(cell, budget, (first, second) -> {
-            earlier.add(new int[] {second, first});
-            return --left[0] >= 0;
+            if (count[0] < pairs.length) {
+                pairs[count[0]] = (long) second << Integer.SIZE | first;
+            }
+            return ++count[0] <= pairs.length;
         });
-        if (!counted || left[0] < 0) {
+        if (!counted || count[0] > pairs.length) {
             return false;
         }
+        Arrays.sort(pairs, 0, count[0]);
         BigInteger all = cell.points();
         put(all, less);
-        addBoxes(cell, earlier, less, all.bitLength() <= WideSum.BITS);
+        addBoxes(cell, Arrays.copyOf(pairs, count[0]), less, all.bitLength() <= WideSum.BITS);
         return true;
     }
 
-    private void addBoxes(Cell cell, List<int[]> earlier, boolean less, boolean small) {
+    /** Of pairs of boxes in order, the later one's number above the earlier one's. */
+    private void addBoxes(Cell cell, long[] pairs, boolean less, boolean small) {
         SharedOut sharedOut = new SharedOut(edges(cell), cell.axes(), budget);
-        earlier.sort((a, b) -> a[0] != b[0] ? Integer.compare(a[0], b[0]) : Integer.compare(a[1], b[1]));
         int next = 0;
         int[] sorted = cell.boxes.clone();
         Arrays.sort(sorted);
         for (int box : sorted) {
             int first = next;
-            while (next < earlier.size() && earlier.get(next)[0] == box) {
+            while (next < pairs.length && pairs[next] >> Integer.SIZE == box) {
                 next++;
             }
-            int[] meeting = earlier.subList(first, next).stream().mapToInt(pair -> pair[1]).toArray();
+            int[] meeting = earlier(pairs, first, next);
             Optional<BigInteger> own = small ? sharedOut.points(box, meeting) : Optional.empty();
             own.ifPresent(points -> put(points, !less));
             if (own.isEmpty()) {
                 add(cell.inside(box, meeting), !less);
             }
         }
+    }
+
+    private static int[] earlier(long[] pairs, int from, int to) {
+        int[] earlier = new int[to - from];
+        for (int i = from; i < to; i++) {
+            earlier[i - from] = (int) pairs[i];
+        }
+        return earlier;
     }
 
     /**
