@@ -13,14 +13,14 @@ import rungwright.measure.Fact;
 import rungwright.measure.Measure;
 import rungwright.measure.Scale;
 import rungwright.measure.Values;
-import rungwright.measure.WorkedOut;
 import rungwright.measure.Words;
+import rungwright.measure.WorkedOut;
 import rungwright.program.Outline;
 import rungwright.program.Prescription;
 import rungwright.program.Rule;
 import rungwright.program.Scope;
 import rungwright.program.Stage;
-import rungwright.step.Uses;
+import rungwright.program.Uses;
 
 /** What is defined otherwise, or only in one of two programs. */
 final class PartChanges {

@@ -18,7 +18,7 @@ import rungwright.program.Layer;
 import rungwright.program.Outline;
 import rungwright.program.Program;
 import rungwright.program.Rule;
-import rungwright.step.Uses;
+import rungwright.program.Uses;
 
 /**
  * All of a proven program that decides, as JSON for a stepper elsewhere, such as the one in a page: measures

@@ -28,13 +28,13 @@ record Absence(Axis axis, List<Interval> positions) {
 
     /** Who has no rung on the ladder at all; nothing where everybody has one. */
     static Optional<Absence> ofLadder(Ladder ladder) {
-        return FactAxes.fact(ladder).flatMap(fact -> ladder.match(new Ends(fact, Optional.empty())));
+        return ladder.fact().flatMap(fact -> ladder.match(new Ends(fact, Optional.empty())));
     }
 
     /** For whom the chosen rung is not there; nothing where it is there for everybody. */
     static Optional<Absence> of(Ladder ladder, RungChoice choice) {
         return choice instanceof RungChoice.Named named
-                ? FactAxes.fact(ladder).flatMap(fact -> ladder.match(new Ends(fact,
+                ? ladder.fact().flatMap(fact -> ladder.match(new Ends(fact,
                 Optional.of(named.name()))))
                 : ofLadder(ladder);
     }

@@ -2,7 +2,6 @@ package rungwright.program;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import rungwright.measure.Fact;
 import rungwright.measure.Quantity;
@@ -24,7 +23,7 @@ final class FactAxes {
     static List<Axis> ofLadders(Outline outline) {
         List<Axis> axes = new ArrayList<>();
         for (Stage stage : outline.stages()) {
-            fact(stage.ladder()).map(FactAxes::of).filter(axis -> !axes.contains(axis)).ifPresent(axes::add);
+            stage.ladder().fact().map(FactAxes::of).filter(axis -> !axes.contains(axis)).ifPresent(axes::add);
         }
         return axes;
     }
@@ -55,30 +54,5 @@ final class FactAxes {
         }
         return quantity.parts().stream().filter(part -> part instanceof Quantity.Known)
                 .map(part -> ((Quantity.Known) part).fact());
-    }
-
-    /** The fact that decides which rungs a ladder has, if any does. */
-    static Optional<Fact> fact(Ladder ladder) {
-        return ladder.match(new Ladder.Cases<>() {
-            @Override
-            public Optional<Fact> named(Ladder.Named named) {
-                return Optional.empty();
-            }
-
-            @Override
-            public Optional<Fact> amounts(Ladder.Amounts amounts) {
-                return Optional.empty();
-            }
-
-            @Override
-            public Optional<Fact> run(Ladder.Run run) {
-                return run.end() instanceof Limit.Share share ? Optional.of(share.fact()) : Optional.empty();
-            }
-
-            @Override
-            public Optional<Fact> eachOf(Ladder.EachOf eachOf) {
-                return Optional.of(eachOf.list());
-            }
-        });
     }
 }

@@ -59,7 +59,7 @@ final class FootingMap {
     Set<Footing> afterAChange(Footing spot) {
         Set<Footing> there = all(spot.stage());
         Ladder ladder = outline.stages().get(spot.stage()).ladder();
-        boolean same = FactAxes.fact(ladder).isEmpty() || ladder instanceof Ladder.Run && spot.isBottom();
+        boolean same = ladder.fact().isEmpty() || ladder instanceof Ladder.Run && spot.isBottom();
         if (there.isEmpty()) {
             return start();
         }
@@ -153,8 +153,8 @@ final class FootingMap {
         if (all.size() < 2) {
             return all;
         }
-        return choice.match(new Choosing(stage, all, rungs, FactAxes.fact(outline.stages().get(stage)
-                .ladder()).isEmpty()));
+        return choice.match(new Choosing(stage, all, rungs, outline.stages().get(stage).ladder().fact()
+                .isEmpty()));
     }
 
     /** Where a choice of a rung leads on a ladder of several. */

@@ -18,6 +18,11 @@ public sealed interface Ladder {
     /** This trainee's rungs, easiest first; empty where there is none for them. */
     List<Rung> rungs(Facts facts);
 
+    /** The fact that decides which rungs there are, if any does: a share's, or the list of one's own. */
+    default Optional<Fact> fact() {
+        return Optional.empty();
+    }
+
     /** The unit that its amounts are written in; none where rungs have names alone. */
     Unit unit();
 
@@ -88,6 +93,11 @@ public sealed interface Ladder {
         }
 
         @Override
+        public Optional<Fact> fact() {
+            return end instanceof Limit.Share share ? Optional.of(share.fact()) : Optional.empty();
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.run(this);
         }
@@ -101,6 +111,11 @@ public sealed interface Ladder {
         @Override
         public List<Rung> rungs(Facts facts) {
             return new OwnItems(this, facts.items(list)).rungs();
+        }
+
+        @Override
+        public Optional<Fact> fact() {
+            return Optional.of(list);
         }
 
         @Override

@@ -36,7 +36,7 @@ final class LadderWitness {
     }
 
     private static Witness at(Witness witness, Ladder ladder, Function<List<Rung>, Rung> choice) {
-        Optional<Facts> facts = FactAxes.fact(ladder).map(fact -> facts(witness, fact))
+        Optional<Facts> facts = ladder.fact().map(fact -> facts(witness, fact))
                 .orElse(Optional.of(Facts.NONE));
         Optional<String> name = facts.map(ladder::rungs).filter(rungs -> !rungs.isEmpty()).map(choice)
                 .map(Rung::name).filter(rung -> !rung.isEmpty());

@@ -118,7 +118,7 @@ final class SeeSawCheck {
     }
 
     private static List<Measure> measures(Rule rule) {
-        return Boxes.axes(List.of(rule)).stream().flatMap(axis -> Parts.of(axis.quantity()).stream())
+        return Boxes.axes(List.of(rule)).stream().flatMap(axis -> Uses.of(axis.quantity()).stream())
                 .toList();
     }
 

@@ -115,6 +115,6 @@ final class Witnesses {
     }
 
     private static boolean isAbout(Quantity quantity, Measure measure) {
-        return Parts.of(quantity).stream().anyMatch(part -> part.equals(measure));
+        return Uses.of(quantity).stream().anyMatch(part -> part.equals(measure));
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import rungwright.measure.Measure;
 import rungwright.program.Rule;
+import rungwright.program.Uses;
 import rungwright.region.Axis;
 
 /** All rules in force in a stage: those of {@code stop}, of {@code every stage} and its own in turn. */

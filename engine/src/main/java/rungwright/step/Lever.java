@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import rungwright.measure.Measure;
 import rungwright.measure.Take;
+import rungwright.program.Uses;
 import rungwright.region.Axis;
 import rungwright.region.Interval;
 

@@ -10,6 +10,7 @@ import rungwright.measure.Fact;
 import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
 import rungwright.measure.Values;
+import rungwright.program.Uses;
 import rungwright.step.Refusal.Code;
 
 /** Every reason to refuse an event, in words. */

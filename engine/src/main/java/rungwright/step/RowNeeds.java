@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import rungwright.measure.Measure;
+import rungwright.program.Uses;
 import rungwright.region.Axis;
 
 /**

@@ -60,7 +60,7 @@ final class Bringing {
     boolean hasRung(Scene scene, Item item) {
         List<Scene> stages = scene.moment() == Moment.SESSION ? List.of(scene) : sessions.stages();
         return scene.moment() == Moment.PLACEMENT || stages.stream().anyMatch(each -> {
-            Optional<Fact> fact = Persons.fact(each.stage().orElseThrow().ladder());
+            Optional<Fact> fact = each.stage().orElseThrow().ladder().fact();
             List<Wish> wishes = fact.isEmpty() ? List.of(new Wish(List.of(each.lattice().whole()), List.of()))
                     : Persons.tries(each.lattice().fine().get(axis(each, fact.get()))).stream()
                     .map(side -> new Wish(List.of(each.lattice().whole()), List.of())
@@ -103,7 +103,7 @@ final class Bringing {
     }
 
     private Stream<Play> inStage(Scene scene, Stage stage, Wish wish, Item item) {
-        Optional<Fact> fact = Persons.fact(stage.ladder());
+        Optional<Fact> fact = stage.ladder().fact();
         int axis = fact.map(each -> axis(scene, each)).orElse(-1);
         List<Wish> wishes = axis < 0 ? List.of(wish)
                 : Persons.tries(scene.lattice().fine().get(axis)).stream().map(side -> wish.at(axis, side))

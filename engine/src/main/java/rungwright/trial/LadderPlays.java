@@ -31,9 +31,9 @@ record LadderPlays(Program program, Program faulty) {
         if (one.isEmpty() || other.isEmpty()) {
             return false;
         }
-        Optional<Fact> fact = Persons.fact(one.get().ladder());
+        Optional<Fact> fact = one.get().ladder().fact();
         boolean few = fact.filter(each -> each.isList() || each.values().count() > MOST_VALUES).isEmpty();
-        return few && fact.equals(Persons.fact(other.get().ladder()))
+        return few && fact.equals(other.get().ladder().fact())
                 && facts(one.get(), other.get(), Facts.NONE).isEmpty();
     }
 
@@ -61,7 +61,7 @@ record LadderPlays(Program program, Program faulty) {
 
     /** Somebody for whom the rungs differ. */
     private static Optional<Facts> facts(Stage stage, Stage other, Facts usual) {
-        Optional<Fact> fact = Persons.fact(stage.ladder());
+        Optional<Fact> fact = stage.ladder().fact();
         if (fact.isEmpty() || fact.get().isList()) {
             Facts some = fact.isEmpty() ? usual : new Facts(with(usual, fact.get(),
                     List.of(0L, fact.get().values().count() / 2)));

@@ -11,8 +11,6 @@ import rungwright.measure.Fact;
 import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
 import rungwright.program.Facts;
-import rungwright.program.Ladder;
-import rungwright.program.Limit;
 import rungwright.program.Outline;
 import rungwright.region.Axis;
 import rungwright.region.Interval;
@@ -27,31 +25,6 @@ final class Persons {
 
     Persons(Outline outline) {
         this.outline = outline;
-    }
-
-    /** The fact that decides which rungs a ladder has, if any does. */
-    static Optional<Fact> fact(Ladder ladder) {
-        return ladder.match(new Ladder.Cases<>() {
-            @Override
-            public Optional<Fact> named(Ladder.Named named) {
-                return Optional.empty();
-            }
-
-            @Override
-            public Optional<Fact> amounts(Ladder.Amounts amounts) {
-                return Optional.empty();
-            }
-
-            @Override
-            public Optional<Fact> run(Ladder.Run run) {
-                return run.end() instanceof Limit.Share share ? Optional.of(share.fact()) : Optional.empty();
-            }
-
-            @Override
-            public Optional<Fact> eachOf(Ladder.EachOf eachOf) {
-                return Optional.of(eachOf.list());
-            }
-        });
     }
 
     /**

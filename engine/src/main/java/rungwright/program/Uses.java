@@ -5,14 +5,14 @@ import java.util.stream.Stream;
 import rungwright.measure.Measure;
 import rungwright.measure.Quantity;
 
-/** The logged measures that a quantity is read from in the session itself. */
-final class Parts implements Quantity.Cases<Stream<Measure>> {
-    private Parts() {
+/** The logged measures that a quantity is read or worked out from; earlier readings are not among them. */
+public final class Uses implements Quantity.Cases<Stream<Measure>> {
+    private Uses() {
     }
 
-    /** Each once, in the order of a formula's text; none for facts, built-ins and earlier readings. */
-    static List<Measure> of(Quantity quantity) {
-        return quantity.match(new Parts()).distinct().toList();
+    /** Those of one quantity, each once: of a work time that is reps times pace, these two. */
+    public static List<Measure> of(Quantity quantity) {
+        return quantity.match(new Uses()).distinct().toList();
     }
 
     @Override
@@ -32,17 +32,17 @@ final class Parts implements Quantity.Cases<Stream<Measure>> {
 
     @Override
     public Stream<Measure> known(Quantity.Known quantity) {
-        return Stream.empty();
+        return Stream.of();
     }
 
     @Override
     public Stream<Measure> counted(Quantity.Counted quantity) {
-        return Stream.empty();
+        return Stream.of();
     }
 
     @Override
     public Stream<Measure> previous(Quantity.Previous quantity) {
-        return Stream.empty();
+        return Stream.of();
     }
 
     @Override
