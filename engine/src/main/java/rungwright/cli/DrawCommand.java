@@ -134,7 +134,12 @@ final class DrawCommand implements Callable<Integer> {
             console.err().println(UsageText.tooLargeForMermaid());
             return Exit.TROUBLE;
         }
-        output.write(console, out -> out.write(picture.get().getBytes(StandardCharsets.UTF_8)));
+        OutFile.Writing writing = out -> out.write(picture.get().getBytes(StandardCharsets.UTF_8));
+        if (path.isPresent()) {
+            output.write(console, writing);
+        } else {
+            output.publish(console, writing);
+        }
         return Exit.FINE;
     }
 

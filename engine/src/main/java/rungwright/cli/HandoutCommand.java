@@ -66,7 +66,7 @@ final class HandoutCommand implements Callable<Integer> {
         byte[] page = HandoutPage.of(examined.spec().orElseThrow(), program,
                 HandoutWords.of(spoken.language()))
                 .getBytes(StandardCharsets.UTF_8);
-        output.write(console, out -> out.write(page));
+        output.publish(console, out -> out.write(page));
         return Exit.FINE;
     }
 }

@@ -3,10 +3,13 @@ package rungwright.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -107,5 +110,29 @@ class DrawCommandTest {
         assertTrue(shell.err().contains("[gap]"), shell::err);
         assertEquals(Exit.USAGE, shell.run("handout", DIP, "--language", "tlh"));
         assertTrue(shell.err().contains("neither en nor de"), shell::err);
+    }
+
+    /** A page for strangers is a file like any other; a person's way is its owner's alone. */
+    @Test
+    void whatNamesNobodyIsForAnybodyToRead() throws IOException {
+        Path journal = folder.resolve("Alva.jsonl");
+        shell.run("log", DIP, journal.toString(), "enrol", "--date", "2026-03-02", "bands=40,25",
+                "support test=25 s", "lowering test=6 s");
+        assumeTrue(Files.getFileStore(journal).supportsFileAttributeView("posix"));
+        String any = rights(Files.createFile(folder.resolve("any")));
+        assertEquals(any, rights(made("handout", DIP)));
+        assertEquals(any, rights(made("draw", DIP)));
+        assertEquals("rw-------", rights(made("draw", DIP, "--path", journal.toString())));
+    }
+
+    private Path made(String... words) {
+        Path file = folder.resolve(words[0] + words.length);
+        assertEquals(Exit.FINE, shell.run(Stream.concat(Stream.of(words), Stream.of("-o", file.toString()))
+                .toArray(String[]::new)), shell::err);
+        return file;
+    }
+
+    private static String rights(Path file) throws IOException {
+        return PosixFilePermissions.toString(Files.getPosixFilePermissions(file));
     }
 }
