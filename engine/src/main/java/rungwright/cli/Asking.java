@@ -6,7 +6,6 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import rungwright.measure.Measure;
 import rungwright.text.Answer;
@@ -17,8 +16,10 @@ import rungwright.text.Question;
 final class Asking {
     private final BufferedReader in;
     private final PrintStream out;
+    private final AskText words;
 
-    Asking(Console console) {
+    Asking(AskText words, Console console) {
+        this.words = words;
         this.in = new BufferedReader(new InputStreamReader(console.in(), StandardCharsets.UTF_8));
         this.out = console.out();
     }
@@ -30,33 +31,34 @@ final class Asking {
     /** How many sets there were. */
     int sets(Optional<Integer> usual) throws IOException, EndedException {
         while (true) {
-            String answer = line(AskText.sets(usual)).strip();
+            String answer = line(words.sets(usual)).strip();
             if (answer.isEmpty() && usual.isPresent()) {
                 return usual.get();
             }
             if (answer.matches("[1-9][0-9]?") && Integer.parseInt(answer) <= Measure.MOST_SETS) {
                 return Integer.parseInt(answer);
             }
-            out.println(AskText.noNumberOfSets(answer, Measure.MOST_SETS));
+            out.println(words.noNumberOfSets(answer, Measure.MOST_SETS));
         }
     }
 
     /** The values of an answer to a question; for one of each set as many as there are sets. */
     List<String> answer(Question question, int sets) throws IOException, EndedException {
         out.println();
-        say(AskText.question(question, sets));
+        say(words.question(question, sets));
         while (true) {
             String text = line("> ").strip();
             if (text.equals("?") || text.isEmpty() && question.otherwise().isEmpty()) {
-                say(AskText.more(question, sets));
+                say(words.more(question, sets));
                 continue;
             }
-            Answer answer = question.read(question.length().isPresent() && text.equals("none") ? "" : text);
+            Answer answer = question.read(question.length().isPresent() && words.isNone(text) ? ""
+                    : text, words.language());
             int parts = answer.values().size();
             if (!answer.isFine()) {
                 say(AskText.again(answer.mistakes()));
             } else if (question.topic() == Question.Topic.SET && parts != sets && !text.isEmpty()) {
-                out.println(AskText.otherNumber(parts, sets));
+                out.println(words.otherNumber(parts, sets));
             } else {
                 return answer.values();
             }
@@ -66,16 +68,9 @@ final class Asking {
     /** Whether the answer is yes. */
     boolean confirmed() throws IOException, EndedException {
         while (true) {
-            switch (line(AskText.confirm()).strip().toLowerCase(Locale.ROOT)) {
-                case "yes", "y" -> {
-                    return true;
-                }
-                case "no", "n" -> {
-                    return false;
-                }
-                default -> {
-                    // Asked again: neither yes nor no.
-                }
+            Optional<Boolean> answer = words.confirmed(line(words.confirm()).strip());
+            if (answer.isPresent()) {
+                return answer.get();
             }
         }
     }

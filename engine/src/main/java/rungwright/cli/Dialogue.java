@@ -16,6 +16,7 @@ import rungwright.step.Stepper;
 import rungwright.text.Answers;
 import rungwright.text.AskText;
 import rungwright.text.Colours;
+import rungwright.text.Language;
 import rungwright.text.LogRequest;
 import rungwright.text.LogWords;
 import rungwright.text.NextText;
@@ -28,14 +29,16 @@ final class Dialogue {
     private final LogOptions options;
     private final LocalDate day;
     private final Colours colours;
+    private final AskText words;
     private final Asking asking;
 
-    Dialogue(OneTrainee trainee, LogOptions options, Colours colours, Console console) {
+    Dialogue(OneTrainee trainee, LogOptions options, Language language, Colours colours, Console console) {
         this.trainee = trainee;
         this.options = options;
         this.day = options.day(console.today());
         this.colours = colours;
-        this.asking = new Asking(console);
+        this.words = new AskText(trainee.program().outline(), language);
+        this.asking = new Asking(words, console);
     }
 
     /** What is to be recorded; nothing where the person ends the input or thinks better of it. */
@@ -48,14 +51,14 @@ final class Dialogue {
             request = Optional.empty();
         }
         if (request.isEmpty()) {
-            asking.say(List.of(AskText.nothing()));
+            asking.say(List.of(words.nothing()));
         }
         return request;
     }
 
     private Optional<LogRequest> enrolment() throws IOException, Asking.EndedException {
         Outline outline = trainee.program().outline();
-        asking.say(AskText.enrolment(trainee.fold(), day, trainee.naming(), colours));
+        asking.say(words.enrolment(day, trainee.naming(), colours));
         Answers answers = answers(Questions.ofTrainee(outline), 1);
         return confirmed(Event.Enrol.of(day, answers.trainee()), options.enrolment());
     }
@@ -63,13 +66,13 @@ final class Dialogue {
     private Optional<LogRequest> session(Fold fold, State state) throws IOException, Asking.EndedException {
         boolean tooEarly = day.isBefore(state.latest());
         if (tooEarly || state.status() != Status.TRAINING) {
-            asking.say(tooEarly ? AskText.tooEarly(day, state.latest())
-                    : NextText.lines(fold, day, trainee.naming(), colours));
+            asking.say(tooEarly ? words.tooEarly(day, state.latest())
+                    : NextText.lines(fold, day, trainee.naming(), words.language(), colours));
             return Optional.empty();
         }
         int number = options.session().orElse(trainee.fold().nextSession(day));
         Ahead ahead = Stepper.ahead(trainee.program(), state, day);
-        asking.say(AskText.session(ahead, number, day, trainee.naming(), colours));
+        asking.say(words.session(ahead, number, day, trainee.naming(), colours));
         Questions questions = Questions.ofSession(trainee.program().outline(), ahead.next().log());
         int sets = questions.askOfSets() ? asking.sets(AskText.usualSets(ahead.next().prescription())) : 1;
         return confirmed(answers(questions, sets).session(day), options.session(number));
@@ -83,9 +86,9 @@ final class Dialogue {
         return new Answers(given, List.of());
     }
 
-    private Optional<LogRequest> confirmed(Event event, LogWords words) throws IOException,
+    private Optional<LogRequest> confirmed(Event event, LogWords asked) throws IOException,
             Asking.EndedException {
-        asking.say(AskText.summary(event));
-        return asking.confirmed() ? Optional.of(LogRequest.of(event, words)) : Optional.empty();
+        asking.say(words.summary(event));
+        return asking.confirmed() ? Optional.of(LogRequest.of(event, asked)) : Optional.empty();
     }
 }

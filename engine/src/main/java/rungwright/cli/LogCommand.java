@@ -89,6 +89,9 @@ final class LogCommand implements Callable<Integer> {
     private Form form = Form.TEXT;
 
     @Mixin
+    private final Spoken spoken = new Spoken();
+
+    @Mixin
     private final ProofSize size = new ProofSize();
 
     @Mixin
@@ -108,7 +111,7 @@ final class LogCommand implements Callable<Integer> {
         }
         OneTrainee trainee = opened.get();
         if (form == Form.TEXT) {
-            trainee.warn(console.out()::println, colours);
+            trainee.warn(console.out()::println, spoken.language(), colours);
         }
         if (trainee.isDamaged()) {
             return damaged(trainee);
@@ -117,7 +120,8 @@ final class LogCommand implements Callable<Integer> {
             LogWords asked = options.words(what.get(), words.subList(1, words.size()));
             return send(trainee, LogReader.read(asked, trainee.fold(), console.today()), colours);
         }
-        Optional<LogRequest> request = new Dialogue(trainee, options, colours, console).request();
+        Optional<LogRequest> request = new Dialogue(trainee, options, spoken.language(), colours,
+                console).request();
         return request.isPresent() ? send(trainee, request.get(), colours) : Exit.TROUBLE;
     }
 
@@ -153,7 +157,7 @@ final class LogCommand implements Callable<Integer> {
         if (form == Form.JSON) {
             LogJson.write(console.out(), trainee.naming().trainee(), written, trainee.notices());
         } else {
-            LogText.lines(written, request, trainee.naming(), console.today(), colours)
+            LogText.lines(written, request, trainee.naming(), console.today(), spoken.language(), colours)
                     .forEach(console.out()::println);
         }
         return written instanceof Written.Refused ? Exit.TROUBLE : Exit.FINE;

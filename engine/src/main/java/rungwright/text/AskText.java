@@ -2,54 +2,65 @@ package rungwright.text;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import rungwright.finding.Shown;
-import rungwright.journal.Fold;
+import rungwright.program.Outline;
 import rungwright.program.Prescription;
 import rungwright.step.Ahead;
 import rungwright.step.Event;
 
 /** What is said to somebody at a terminal who is asked one question at a time. */
 public final class AskText {
-    private AskText() {
+    private final Outline outline;
+    private final Wording wording;
+    private final Words words;
+
+    /** For one program, in a language. */
+    public AskText(Outline outline, Language language) {
+        this.outline = outline;
+        this.wording = Wording.of(outline, language);
+        this.words = language.words("log");
+    }
+
+    /** The language. */
+    public Language language() {
+        return wording.language();
     }
 
     /** The first lines for a trainee who starts. */
-    public static List<String> enrolment(Fold fold, LocalDate day, Naming naming, Colours colours) {
-        return begun(Shown.text(naming.trainee()) + " starts with "
-                + Shown.text(fold.program().outline().name()) + " on " + SheetWords.day(day) + ".", colours)
-                .lines();
+    public List<String> enrolment(LocalDate day, Naming naming, Colours colours) {
+        return begun(words.say("ask.enrolment", Shown.text(naming.trainee()), Shown.text(outline.name()),
+                language().weekday(day)), colours).lines();
     }
 
     /** The first lines for a session: where it is trained, and how the time away comes in. */
-    public static List<String> session(Ahead ahead, int session, LocalDate day, Naming naming,
-            Colours colours) {
-        Paper paper = begun("A session of " + Shown.text(naming.trainee()) + " on " + SheetWords.day(day)
-                + ", at " + Places.of(ahead.next().at()) + ".", colours);
-        ahead.breakMove().ifPresent(move -> paper.add("After " + Count.of(move.daysAway(), "day")
-                + " away they are moved there from " + Places.of(move.from()) + " ("
-                + Shown.text(move.rule().label()) + ")."));
+    public List<String> session(Ahead ahead, int session, LocalDate day, Naming naming, Colours colours) {
+        Paper paper = begun(words.say("ask.session", Shown.text(naming.trainee()), language().weekday(day),
+                wording.place(ahead.next().at())), colours);
+        ahead.breakMove().ifPresent(move -> paper.add(words.count("ask.away", move.daysAway(),
+                wording.place(move.from()), Shown.text(wording.label(move.rule().label())))));
         if (session > 1) {
-            paper.add("A session of that day is recorded already, so this is its session " + session + ".");
+            paper.add(words.say("ask.another", Integer.toString(session)));
         }
         return paper.lines();
     }
 
-    private static Paper begun(String text, Colours colours) {
-        return new Paper(colours).strong(text).add("Enter takes what stands in brackets, ? says more; nothing"
-                + " is recorded before you say yes at the end.");
+    private Paper begun(String text, Colours colours) {
+        return new Paper(colours).strong(text).add(words.say("ask.how"));
     }
 
     /** How many sets there were. */
-    public static String sets(Optional<Integer> usual) {
-        return "How many sets?" + usual.map(sets -> " [" + sets + "]").orElse("") + " ";
+    public String sets(Optional<Integer> usual) {
+        return words.say("ask.sets") + usual.map(sets -> " [" + sets + "]").orElse("") + " ";
     }
 
     /** What to say to an answer that is no number of sets. */
-    public static String noNumberOfSets(String answer, int most) {
-        return (answer.isBlank() || answer.equals("?") ? "Write" : Shown.quoted(answer)
-                + " is no number of sets; write") + " a whole number from 1 to " + most + ".";
+    public String noNumberOfSets(String answer, int most) {
+        return answer.isBlank() || answer.equals("?") ? words.say("ask.write", Integer.toString(most))
+                : words.say("ask.noNumber", Shown.quoted(answer), Integer.toString(most));
     }
 
     /** How many sets are prescribed at least. */
@@ -59,47 +70,56 @@ public final class AskText {
     }
 
     /** A question, what stands in brackets at its end. */
-    public static List<String> question(Question question, int sets) {
+    public List<String> question(Question question, int sets) {
         Paper paper = new Paper(Colours.OFF);
-        String values = Shown.text(question.name()) + ", " + ValuesText.ENGLISH.of(question.values());
-        String many = question.length().isPresent() ? ", several by commas" : "";
-        String each = question.topic() == Question.Topic.SET && sets > 1
-                ? ", for each of the " + sets + " sets by commas" : "";
         question.ask().ifPresent(paper::add);
-        String otherwise = question.otherwise().map(value -> " [" + Shown.text(value) + "]").orElse("");
-        return paper.add(values + many + each + otherwise + ":").lines();
+        String asked = Shown.text(question.name()) + ", " + takes(question);
+        if (question.length().isPresent()) {
+            asked = words.say("ask.several", asked);
+        } else if (isOfManySets(question, sets)) {
+            asked = words.say("ask.eachSet", asked, Integer.toString(sets));
+        }
+        return paper.add(asked + usual(question).map(value -> " [" + value + "]").orElse("") + ":").lines();
+    }
+
+    private static boolean isOfManySets(Question question, int sets) {
+        return question.topic() == Question.Topic.SET && sets > 1;
+    }
+
+    private String takes(Question question) {
+        return ValuesText.typed(wording).of(question.values());
+    }
+
+    /** What counts where nothing is answered. */
+    private Optional<String> usual(Question question) {
+        return question.otherwise().map(value -> Shown.text(question.length().isPresent() ? words.say("none")
+                : question.values().match(new Typed(wording, value))));
     }
 
     /** More about a question, for who asks or leaves it blank. */
-    public static List<String> more(Question question, int sets) {
+    public List<String> more(Question question, int sets) {
         Paper paper = new Paper(Colours.OFF);
         List<String> parts = new ArrayList<>();
-        parts.add("It takes " + ValuesText.ENGLISH.of(question.values()) + ", for example "
-                + example(question, 1));
+        parts.add(words.say("ask.takes", takes(question), example(question, 1)));
         if (question.length().isPresent()) {
-            parts.add("as many as there are with commas between them, as in " + example(question, 2));
-        } else if (question.topic() == Question.Topic.SET && sets > 1) {
-            parts.add("one a set in their order with commas between them, as in " + example(question, sets)
-                    + "; leave a place empty for a set without one");
+            parts.add(words.say("ask.asMany", example(question, 2)));
+        } else if (isOfManySets(question, sets)) {
+            parts.add(words.say("ask.oneASet", example(question, sets)));
         }
-        parts.add(question.otherwise().map(value -> "Enter alone is " + Shown.text(value))
-                .orElse("an answer is needed, since the program decides by it"));
+        parts.add(usual(question).map(value -> words.say("ask.enterAlone", value))
+                .orElseGet(() -> words.say("ask.needed")));
         return paper.add(String.join("; ", parts) + ".").lines();
     }
 
-    private static String example(Question question, int parts) {
-        List<String> values = new ArrayList<>();
-        for (int part = 0; part < parts; part++) {
-            values.add(question.values().show(question.values().count() / 2));
-        }
-        return Shown.whole(String.join(", ", values));
+    private String example(Question question, int parts) {
+        String value = question.values().match(new Typed(wording,
+                question.values().show(question.values().count() / 2)));
+        return Shown.whole(String.join(", ", Collections.nCopies(parts, value)));
     }
 
     /** What to say where there are more or fewer parts than sets. */
-    public static String otherNumber(int given, int sets) {
-        return "There " + (sets == 1 ? "was 1 set" : "were " + sets + " sets") + ", and "
-                + (given == 1 ? "1 answer is given" : given + " answers are given")
-                + "; leave a place empty for a set without one, as in 9,,7.";
+    public String otherNumber(int given, int sets) {
+        return words.count("ask.given", given, words.count("ask.wereSets", sets));
     }
 
     /** A sentence about a wrong answer, and that it is asked again. */
@@ -109,26 +129,42 @@ public final class AskText {
         return paper.lines();
     }
 
+    /** Whether an answer says that a list is empty. */
+    public boolean isNone(String answer) {
+        return answer.equals(words.say("none")) || answer.equals(Question.NONE);
+    }
+
     /** What was answered, before it is recorded. */
-    public static List<String> summary(Event event) {
-        return new Paper(Colours.OFF).gap().add("To be recorded: " + What.of(event).word() + " of "
-                + SheetWords.day(event.date())).add("  ", LoggedText.of(event)).lines();
+    public List<String> summary(Event event) {
+        return new Paper(Colours.OFF).gap().add(words.say("ask.toRecord", What.of(event).said(words),
+                language().weekday(event.date()))).add("  ", new LoggedText(wording).of(event)).lines();
     }
 
     /** The last question. */
-    public static String confirm() {
-        return "Record this? yes or no: ";
+    public String confirm() {
+        return words.say("ask.confirm") + " ";
+    }
+
+    /** Whether an answer to it is yes or no; nothing where it is neither. */
+    public Optional<Boolean> confirmed(String answer) {
+        String its = answer.toLowerCase(Locale.ROOT);
+        return begins(wording.rules().say("phrase.yes"), its) ? Optional.of(true)
+                : begins(wording.rules().say("phrase.no"), its) ? Optional.of(false) : Optional.empty();
+    }
+
+    /** Whether it is a word or the first letter of one. */
+    private static boolean begins(String word, String answer) {
+        return answer.equals(word) || answer.equals(word.substring(0, 1));
     }
 
     /** That a day comes before what is recorded already. */
-    public static List<String> tooEarly(LocalDate day, LocalDate latest) {
-        return new Paper(Colours.OFF).add(day + " is before " + latest
-                + ", the day of the latest entry. If it"
-                + " was forgotten, add `--late`.").lines();
+    public List<String> tooEarly(LocalDate day, LocalDate latest) {
+        return new Paper(Colours.OFF).add(words.say("ask.tooEarly", language().day(day),
+                language().day(latest))).lines();
     }
 
     /** That nothing was recorded. */
-    public static String nothing() {
-        return "Nothing is recorded.";
+    public String nothing() {
+        return words.say("ask.nothing");
     }
 }

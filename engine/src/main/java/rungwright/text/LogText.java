@@ -3,12 +3,14 @@ package rungwright.text;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rungwright.finding.Shown;
 import rungwright.journal.Entry;
 import rungwright.journal.Fold;
 import rungwright.journal.Happening;
 import rungwright.journal.Written;
 import rungwright.program.Program;
+import rungwright.step.Decision;
 import rungwright.step.State;
 
 /**
@@ -17,13 +19,18 @@ import rungwright.step.State;
  */
 public final class LogText implements Written.Cases<Void> {
     private final Program program;
+    private final Wording wording;
+    private final Words words;
     private final Naming naming;
     private final LogRequest request;
     private final LocalDate today;
     private final Paper paper;
 
-    private LogText(Program program, Naming naming, LogRequest request, LocalDate today, Colours colours) {
+    private LogText(Program program, Naming naming, LogRequest request, LocalDate today, Language language,
+            Colours colours) {
         this.program = program;
+        this.wording = Wording.of(program.outline(), language);
+        this.words = language.words("log");
         this.naming = naming;
         this.request = request;
         this.today = today;
@@ -36,8 +43,8 @@ public final class LogText implements Written.Cases<Void> {
      * @param today the day for which a correction says what to do next
      */
     public static List<String> lines(Written written, LogRequest request, Naming naming, LocalDate today,
-            Colours colours) {
-        LogText text = new LogText(written.fold().program(), naming, request, today, colours);
+            Language language, Colours colours) {
+        LogText text = new LogText(written.fold().program(), naming, request, today, language, colours);
         written.match(text);
         return text.paper.lines();
     }
@@ -63,16 +70,17 @@ public final class LogText implements Written.Cases<Void> {
 
     @Override
     public Void already(Written.Already written) {
-        paper.strong("Recorded already, as entry " + written.number() + " of " + file()
-                + "; nothing was added.");
+        paper.strong(words.say("already", Integer.toString(written.number()), file()));
         written.fold().happening(written.number()).ifPresent(this::decision);
         return null;
     }
 
     @Override
     public Void refused(Written.Refused written) {
-        paper.strong("Not recorded: " + Shown.whole(written.reason()) + ".");
-        WaysOut.of(written, request, naming).forEach(way -> paper.add("- ", way));
+        String reason = written.decision().flatMap(Decision::refusal)
+                .map(new RefusalText(program.outline(), wording)::of).orElse(written.reason());
+        paper.strong(words.say("refused", Shown.whole(reason)));
+        WaysOut.of(written, request, naming, wording).forEach(way -> paper.add("- ", way));
         return null;
     }
 
@@ -86,23 +94,22 @@ public final class LogText implements Written.Cases<Void> {
         Optional<State> before = happening.decision().before();
         Optional<State> after = happening.decision().after();
         if (happening.isMove() && before.isPresent() && !happening.isSession()) {
-            paper.add("From " + Places.of(before) + " to " + Places.of(after) + ".");
+            paper.add(words.say("fromTo", Places.of(before, wording), Places.of(after, wording)));
         }
-        paper.all(DecisionText.lines(program, happening.decision()));
+        paper.all(DecisionText.lines(program, happening.decision(), wording.language()));
     }
 
     /** Where the trainee stands now, before and after. */
     private void standing(Fold before, Fold now) {
-        String from = Places.of(before.state());
-        String to = Places.of(now.state());
-        paper.add(from.equals(to) ? "They stand where they stood: " + to + "."
-                : "They stand elsewhere now: at " + to + ", and before at " + from + ".");
-        paper.items("Decided otherwise now:", Differences.between(before, now));
+        String from = Places.of(before.state(), wording);
+        String to = Places.of(now.state(), wording);
+        paper.add(from.equals(to) ? words.say("sameStand", to) : words.say("otherStand", to, from));
+        paper.items(words.say("otherwiseNow"), new Differences(wording).between(before, now));
     }
 
     private void next(Fold fold) {
         LocalDate day = fold.latestDay().filter(today::isBefore).orElse(today);
-        paper.gap().all(NextText.plan(fold, day, naming, Language.ENGLISH));
+        paper.gap().all(NextText.plan(fold, day, naming, wording.language()));
     }
 
     /** By what was recorded. */
@@ -127,15 +134,17 @@ public final class LogText implements Written.Cases<Void> {
 
         private void event(int number, int session) {
             Happening happening = written.happening().orElseThrow();
-            String which = session > 1 ? ", session " + session + " of the day" : "";
-            paper.strong("Recorded as entry " + number + " in " + file() + ": "
-                    + What.of(happening.event()).word() + " of " + SheetWords.day(happening.date()) + which
-                    + ".");
-            paper.add("  ", LoggedText.of(happening.event()));
+            String what = What.of(happening.event()).said(words);
+            String day = wording.language().weekday(happening.date());
+            paper.strong(session > 1
+                    ? words.say("doneSession", Integer.toString(number), file(), what, day,
+                            Integer.toString(session))
+                    : words.say("done", Integer.toString(number), file(), what, day));
+            paper.add("  ", new LoggedText(wording).of(happening.event()));
             decision(happening);
             boolean isLate = !written.fold().latest().equals(written.happening());
             if (isLate) {
-                paper.gap().add("It was put in where its day puts it, before what was recorded already.");
+                paper.gap().add(words.say("late"));
                 standing(written.before(), written.fold());
                 next(written.fold());
             }
@@ -146,17 +155,27 @@ public final class LogText implements Written.Cases<Void> {
             int number = entry.corrects();
             Optional<Happening> was = written.before().happening(number);
             Optional<Happening> is = written.happening();
-            paper.strong((is.isPresent() ? "Corrected" : "Withdrawn") + ": entry " + number
-                    + ", by entry " + entry.number() + " in " + file() + ".");
-            paper.add("  it said:      ", was.map(Differences::told).orElse("withdrawn"));
-            paper.add("  now it says:  ", is.map(Differences::told).orElse("that never happened"));
-            paper.gap();
-            paper.add("  decided then: ", was.map(Differences::decided).orElse("nothing"));
-            paper.add("  decided now:  ", is.map(Differences::decided).orElse("nothing"));
-            paper.gap();
+            paper.strong(words.say(is.isPresent() ? "corrected" : "withdrawn", Integer.toString(number),
+                    Integer.toString(entry.number()), file()));
+            Differences told = new Differences(wording);
+            pair("itSaid", was.map(told::told).orElseGet(() -> words.say("wasWithdrawn")),
+                    "itSays", is.map(told::told).orElseGet(() -> words.say("never")));
+            pair("decidedThen", was.map(told::decided).orElseGet(() -> words.say("noDecision")),
+                    "decidedNow", is.map(told::decided).orElseGet(() -> words.say("noDecision")));
             standing(written.before(), written.fold());
             next(written.fold());
             return null;
+        }
+
+        /** Two lines, the texts of which begin under each other. */
+        private void pair(String one, String itsText, String other, String othersText) {
+            int width = Stream.of("itSaid", "itSays", "decidedThen", "decidedNow")
+                    .mapToInt(key -> words.say(key).length()).max().orElseThrow();
+            paper.add(lead(one, width), itsText).add(lead(other, width), othersText).gap();
+        }
+
+        private String lead(String key, int width) {
+            return "  " + words.say(key) + " ".repeat(width - words.say(key).length() + 1);
         }
     }
 }

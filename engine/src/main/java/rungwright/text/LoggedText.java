@@ -9,14 +9,13 @@ import rungwright.step.Event;
 import rungwright.step.Trainee;
 
 /** What was recorded of an event, in words: {@code reps 9, 7, 6; pain 1}. */
-final class LoggedText implements Event.Cases<String> {
-    private static final LoggedText WORDS = new LoggedText();
-
-    private LoggedText() {
+record LoggedText(Wording wording) implements Event.Cases<String> {
+    String of(Event event) {
+        return event.match(this);
     }
 
-    static String of(Event event) {
-        return event.match(WORDS);
+    private String say(String key, String... values) {
+        return wording.language().words("log").say(key, values);
     }
 
     @Override
@@ -31,19 +30,23 @@ final class LoggedText implements Event.Cases<String> {
         event.sets().forEach(row -> row.keySet().forEach(name -> columns.put(name, new ArrayList<>())));
         columns.forEach((name, column) -> event.sets().forEach(row -> column.add(row.getOrDefault(name,
                 ""))));
-        columns.forEach((name, column) -> parts.add(Shown.text(name) + " " + cells(column)));
-        event.readings().forEach((name, value) -> parts.add(Shown.text(name) + " " + Shown.text(value)));
-        return parts.isEmpty() ? "nothing logged" : String.join("; ", parts);
+        columns.forEach((name, column) -> parts.add(Shown.text(name) + " " + cells(name, column)));
+        event.readings().forEach((name, value) -> parts.add(Shown.text(name) + " " + value(name, value)));
+        return parts.isEmpty() ? say("logged.nothing") : String.join("; ", parts);
     }
 
-    private static String cells(List<String> column) {
-        return String.join(", ", column.stream().map(cell -> cell.isBlank() ? "-" : Shown.text(cell))
+    private String cells(String name, List<String> column) {
+        return String.join(", ", column.stream().map(cell -> cell.isBlank() ? "-" : value(name, cell))
                 .toList());
+    }
+
+    private String value(String name, String value) {
+        return Shown.text(wording.asked(name, value));
     }
 
     @Override
     public String clearance(Event.Clearance event) {
-        return "session allowed by " + Shown.text(event.by());
+        return say("logged.allowed", Shown.text(event.by()));
     }
 
     @Override
@@ -53,7 +56,7 @@ final class LoggedText implements Event.Cases<String> {
 
     @Override
     public String move(Event.Move event) {
-        return "to " + Shown.text(event.to()) + ", because: " + Shown.whole(event.reason());
+        return say("logged.move", Shown.text(event.to()), Shown.whole(event.reason()));
     }
 
     @Override
@@ -61,11 +64,11 @@ final class LoggedText implements Event.Cases<String> {
         return of(event.trainee());
     }
 
-    private static String of(Trainee trainee) {
+    private String of(Trainee trainee) {
         List<String> parts = new ArrayList<>();
         trainee.facts().forEach((name, items) -> parts.add(Shown.text(name) + " "
-                + (items.isEmpty() ? "none" : String.join(", ", items.stream().map(Shown::text).toList()))));
-        trainee.assessment().forEach((name, value) -> parts.add(Shown.text(name) + " " + Shown.text(value)));
+                + (items.isEmpty() ? say("none") : cells(name, items))));
+        trainee.assessment().forEach((name, value) -> parts.add(Shown.text(name) + " " + value(name, value)));
         return String.join("; ", parts);
     }
 }

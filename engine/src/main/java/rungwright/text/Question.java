@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
-import rungwright.finding.Shown;
 import rungwright.measure.Amount;
 import rungwright.measure.Fact;
 import rungwright.measure.Measure;
@@ -26,7 +25,8 @@ import rungwright.measure.Values;
  */
 public record Question(String name, Topic topic, Optional<String> ask, Values values,
         Optional<String> otherwise, Optional<Fact.Length> length) {
-    private static final String NONE = "none";
+    /** What stands for a list without items. */
+    static final String NONE = "none";
 
     /** What a question is about. */
     public enum Topic {
@@ -68,10 +68,16 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
         return topic == Topic.SET || length.isPresent();
     }
 
-    /** What an answer says, or what is wrong with it. */
+    /** What an answer says, or what is wrong with it, in English. */
     public Answer read(String text) {
+        return read(text, Language.ENGLISH);
+    }
+
+    /** What an answer says, or what is wrong with it in a language. */
+    public Answer read(String text, Language language) {
+        Mistyped mistyped = new Mistyped(this, language);
         if (!takesSeveral()) {
-            return one(text.strip());
+            return one(text.strip(), mistyped);
         }
         List<String> parts = isNone(text) ? List.of() : parts(text);
         List<String> values = new ArrayList<>();
@@ -79,9 +85,9 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
         for (int part = 0; part < parts.size(); part++) {
             String each = parts.get(part);
             Optional<String> value = each.isEmpty() && topic == Topic.SET ? Optional.of("") : value(each);
-            value.ifPresentOrElse(values::add, () -> mistakes.add(wrong(each, where(parts, each)) + "."));
+            value.ifPresentOrElse(values::add, () -> mistakes.add(mistyped.part(each, parts)));
         }
-        number(parts.size()).ifPresent(mistakes::add);
+        mistyped.number(parts.size()).ifPresent(mistakes::add);
         return new Answer(values, mistakes.stream().distinct().toList());
     }
 
@@ -91,20 +97,12 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
                 .isEmpty());
     }
 
-    private Answer one(String text) {
+    private Answer one(String text, Mistyped mistyped) {
         if (text.isEmpty()) {
             return new Answer(List.of(""), List.of());
         }
         return value(text).map(value -> new Answer(List.of(value), List.of()))
-                .orElseGet(() -> new Answer(List.of(), List.of(wrong(text, "") + oneOnly(text) + ".")));
-    }
-
-    /** What to do about a comma where one value is meant. */
-    private String oneOnly(String text) {
-        if (value(text.replaceFirst("(\\d),(\\d)", "$1.$2")).isPresent()) {
-            return "; write decimals with a point";
-        }
-        return text.contains(",") ? "; it is one value" : "";
+                .orElseGet(() -> new Answer(List.of(), List.of(mistyped.one(text))));
     }
 
     /** The parts between commas; a unit behind the last is that of all plain numbers before it. */
@@ -117,29 +115,9 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
         return parts;
     }
 
-    private Optional<String> value(String text) {
+    /** A value as the program writes it; nothing where it is none. */
+    Optional<String> value(String text) {
         OptionalLong position = values.read(values.match(new Spelling(text)));
         return position.isPresent() ? Optional.of(values.show(position.getAsLong())) : Optional.empty();
-    }
-
-    private String where(List<String> parts, String part) {
-        boolean several = topic == Topic.SET && parts.size() > 1;
-        return several ? " in set " + (parts.indexOf(part) + 1) : "";
-    }
-
-    private String wrong(String text, String where) {
-        String what = text.isEmpty() ? "an empty place" : Shown.quoted(text);
-        return what + where + " is no value of " + Shown.quoted(name) + ", which takes "
-                + ValuesText.ENGLISH.of(values);
-    }
-
-    private Optional<String> number(int given) {
-        if (topic == Topic.SET && given > Measure.MOST_SETS) {
-            return Optional.of(given + " sets of " + Shown.quoted(name) + " are given; a session has at most "
-                    + Measure.MOST_SETS + ".");
-        }
-        return length.filter(its -> given < its.least() || given > its.most())
-                .map(its -> Shown.quoted(name) + " takes " + its.least() + " to " + its.most() + " items,"
-                        + " and " + given + " are given.");
     }
 }

@@ -14,27 +14,24 @@ import rungwright.step.Event;
 import rungwright.step.Refusal;
 
 /** The ways out of a refusal, as commands that can be typed next. */
-record WaysOut(Fold fold, Naming naming) {
-    static List<String> of(Written.Refused written, LogRequest request, Naming naming) {
-        WaysOut ways = new WaysOut(written.fold(), naming);
+record WaysOut(Fold fold, Naming naming, Wording wording, Words words) {
+    static List<String> of(Written.Refused written, LogRequest request, Naming naming, Wording wording) {
+        WaysOut ways = new WaysOut(written.fold(), naming, wording, wording.language().words("log"));
         Optional<Refusal> refusal = written.decision().flatMap(Decision::refusal);
         return refusal.map(ways::of).orElseGet(() -> request.event().map(ways::of).orElse(List.of()));
     }
 
     private List<String> of(Refusal refusal) {
         return switch (refusal.code()) {
-            case STOPPED -> List.of("Stop, and seek medical help. When a professional has agreed to a"
-                    + " session: "
-                    + naming.log("cleared --by NAME"));
-            case NOT_ENROLLED -> List.of("Enrol them first: " + naming.log("enrol FACT=VALUE ..."));
+            case STOPPED -> List.of(words.say("way.stopped", naming.log("cleared --by NAME")));
+            case NOT_ENROLLED -> List.of(words.say("way.enrol", naming.log("enrol FACT=VALUE ...")));
             case ALREADY_ENROLLED -> List.of(
-                    "Something changed since: " + naming.log("facts FACT=VALUE ..."),
-                    "It was entered wrongly: " + naming.log("correct 1 FACT=VALUE ..."));
+                    words.say("way.changed", naming.log("facts FACT=VALUE ...")),
+                    words.say("way.wrongly", naming.log("correct 1 FACT=VALUE ...")));
             case NO_SUCH_PLACE -> places(refusal.subjects().stream().findFirst().orElse(""));
             case MISSING_MEASURE, MISSING_FACT, MISSING_ASSESSMENT, NO_WHOLE_SET ->
-                    List.of("Add " + Listed.and(refusal.subjects().stream()
-                            .map(name -> Shown.quoted(name + "=VALUE")).toList())
-                            + ", and record it again; nothing of it was kept.");
+                    List.of(words.say("way.add", wording.and(refusal.subjects().stream()
+                            .map(name -> Shown.quoted(name + "=VALUE")).toList())));
             case EARLIER_DATE, ALREADY_RECORDED, OTHER_VERSION, UNFIT_STATE, NOT_STOPPED, UNKNOWN_NAME,
                     WRONG_VALUE, NOT_FOR_THE_SESSION, NOT_IN_A_SET, TOO_MANY_SETS, WRONG_NUMBER, NO_REASON ->
                     List.of();
@@ -47,9 +44,9 @@ record WaysOut(Fold fold, Naming naming) {
                 Stream.of("start", "goal")).toList();
         Optional<String> meant = Suggest.closest(written, known).or(() -> Suggest.closest(written, stages)
                 .map(name -> "stage " + name));
-        return List.of(meant.map(place -> "Did you mean " + Shown.quoted(place) + "? ").orElse("")
-                + "There are " + Listed.and(known.stream().map(Shown::quoted).toList())
-                + "; behind a stage may stand `on rung NAME` or `on the top rung`.");
+        String places = words.say("way.places", wording.and(known.stream().map(Shown::quoted).toList()));
+        return List.of(meant.map(place -> words.say("way.meant", Shown.quoted(place), places))
+                .orElse(places));
     }
 
     /** Where it is not the program that refuses, but another entry that stands in the way. */
@@ -58,11 +55,10 @@ record WaysOut(Fold fold, Naming naming) {
                 .filter(each -> each.isSession() && event instanceof Event.Session
                         && each.date().equals(event.date())).reduce((first, later) -> later);
         if (fold.latestDay().filter(event.date()::isBefore).isPresent() && sameDay.isEmpty()) {
-            return List.of("It was forgotten and belongs there: add `--late`.",
-                    "The day is a mistake: give the right one with `--date`.");
+            return List.of(words.say("way.late"), words.say("way.date"));
         }
         return sameDay.map(there -> List.of(
-                "That entry was wrong: " + naming.log("correct " + there.number() + " NAME=VALUE ..."),
-                "There was another session that day: add `--session` and its number.")).orElse(List.of());
+                words.say("way.thatWrong", naming.log("correct " + there.number() + " NAME=VALUE ...")),
+                words.say("way.another"))).orElse(List.of());
     }
 }

@@ -35,6 +35,11 @@ public enum What implements Event.Cases<Boolean> {
         return name().toLowerCase(Locale.ROOT);
     }
 
+    /** The same in the words of the bundle {@code log}: {@code Einheit}. */
+    String said(Words words) {
+        return words.say("what." + word());
+    }
+
     /** As it is spoken of: {@code a session}. */
     String noun() {
         return noun;

@@ -26,7 +26,7 @@ import rungwright.step.Kind;
  */
 final class Wording {
     /** English, in which a spec is written: its phrases stay as they are. */
-    static final Wording ENGLISH = new Wording(Language.ENGLISH, Map.of(), List.of(), List.of());
+    static final Wording ENGLISH = of(Language.ENGLISH);
 
     private static final Pattern MEASURED = Pattern.compile("(RPE )?[0-9.]+( [a-z]+| %)?"
             + "( to [0-9.]+( [a-z]+| %)?)?( reps? in reserve)?|[0-9.]+ ?% of .+");
@@ -55,6 +55,11 @@ final class Wording {
         outline.facts().forEach(each -> add(named, each.name(), each.values()));
         return new Wording(language, named, outline.facts().stream().map(fact -> fact.name()).toList(),
                 outline.stages().stream().map(Stage::name).toList());
+    }
+
+    /** For no program: of what a spec says it knows no names. */
+    static Wording of(Language language) {
+        return new Wording(language, Map.of(), List.of(), List.of());
     }
 
     private static void add(Map<String, List<String>> named, String name, Values values) {
