@@ -40,8 +40,8 @@ import rungwright.text.MovedText;
             "  rungwright compare old.yaml new.yaml --log winter.csv --trainees crew.csv",
             "  rungwright compare old.yaml new.yaml --journals crew",
             "",
-            "Exit code 0 where nothing differs, 1 where something does or a spec is not proven, 2 where a",
-            "file cannot be used."
+            "Exit code 0 where nothing differs, 1 where something does, a spec is not proven or a place of a",
+            "log cannot be read, 2 where a file cannot be used."
         })
 final class CompareCommand implements Callable<Integer> {
     private final Console console;
@@ -106,13 +106,15 @@ final class CompareCommand implements Callable<Integer> {
                         .map(Person::crossing).toList());
         write(comparison, moved, people, date);
         boolean same = comparison.differences().isEmpty() && moved.filter(both -> !both.isSame()).isEmpty();
-        return same ? Exit.FINE : Exit.TROUBLE;
+        boolean whole = moved.filter(Moved::leavesOut).isEmpty();
+        return same && whole ? Exit.FINE : Exit.TROUBLE;
     }
 
     private void write(Comparison comparison, Optional<Moved> moved, Optional<List<Crossing>> people,
             LocalDate date) throws IOException {
         if (form == Form.JSON) {
             CompareJson.write(console.out(), comparison, moved, people);
+            moved.flatMap(MovedText::leftOut).ifPresent(console.err()::println);
             return;
         }
         Colours colours = shade.colours(console);

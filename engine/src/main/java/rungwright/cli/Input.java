@@ -21,10 +21,15 @@ record Input(String name, Console console) {
 
     /** The bytes of several specs, in order; nothing at all where one of them cannot be read. */
     static List<byte[]> all(List<String> names, Console console) {
+        standardInputOnce(names);
+        return names.stream().map(name -> new Input(name, console).bytes()).toList();
+    }
+
+    /** Refuses names of which more than one is standard input. */
+    static void standardInputOnce(List<String> names) {
         if (Collections.frequency(names, STANDARD) > 1) {
             throw new CannotReadException(UsageText.standardInputTwice());
         }
-        return names.stream().map(name -> new Input(name, console).bytes()).toList();
     }
 
     /** A spec's bytes; of one that is too long only as many as show it. */

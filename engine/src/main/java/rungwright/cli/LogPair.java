@@ -61,7 +61,8 @@ record LogPair(Comparison comparison, List<String> logs, Optional<String> traine
             CsvRoster.Outcome outcome = CsvRoster.read(text, outline, columns(outline, other));
             Roster roster = outcome.roster().orElseThrow(() -> new CannotReadException(
                     trainees.get() + ": " + outcome.refusal().orElse("")));
-            roster.unreadable().forEach(line -> notes.accept(ReplayText.line(line).strip()));
+            roster.unreadable().forEach(line ->
+                    notes.accept(ReplayText.line(line, Optional.empty()).strip()));
             return roster;
         }
     }

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -92,6 +94,7 @@ final class ReplayCommand implements Callable<Integer> {
     private final Shade shade = new Shade();
 
     private Progress bar;
+    private Consumer<String> begins = log -> { };
 
     ReplayCommand(Console console) {
         this.console = console;
@@ -100,6 +103,8 @@ final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        Input.standardInputOnce(Stream.concat(Stream.of(spec), Stream.concat(logs.stream(),
+                trainees.stream())).toList());
         Examined examined = Examined.of(spec, new Input(spec, console).bytes(), size.boxes());
         if (examined.checked().program().isEmpty()) {
             CheckText.lines(examined.summary(), examined.source(), shade.colours(console))
@@ -119,6 +124,9 @@ final class ReplayCommand implements Callable<Integer> {
         return switch (form) {
             case TEXT, JUNIT, SARIF -> {
                 Timeline timeline = new Timeline(this::print);
+                if (logs.size() > 1) {
+                    begins = timeline::begin;
+                }
                 Summary summary = run(program, roster, timeline);
                 timeline.flush();
                 console.out().println();
@@ -161,7 +169,10 @@ final class ReplayCommand implements Callable<Integer> {
                 opened.add(texts.bytes(log));
                 wholes.add(LogFile.whole(log, opened.get(opened.size() - 1), program, columnsToIgnore()));
             }
-            wholes.forEach(each -> each.run(replay));
+            for (int log = 0; log < logs.size(); log++) {
+                begins.accept(logs.get(log));
+                wholes.get(log).run(replay);
+            }
         } finally {
             for (InputStream bytes : opened) {
                 bytes.close();
@@ -185,7 +196,10 @@ final class ReplayCommand implements Callable<Integer> {
                 lines.add(LogFile.open(log, opened.get(opened.size() - 1), program.outline(),
                         columnsToIgnore()));
             }
-            lines.forEach(replay::run);
+            for (int log = 0; log < logs.size(); log++) {
+                begins.accept(logs.get(log));
+                replay.run(lines.get(log));
+            }
         } finally {
             for (BufferedReader text : opened) {
                 text.close();

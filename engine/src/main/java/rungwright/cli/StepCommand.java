@@ -2,6 +2,7 @@ package rungwright.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -79,6 +80,7 @@ final class StepCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        Input.standardInputOnce(List.of(spec, event, state.orElse("")));
         Examined examined = Examined.of(spec, new Input(spec, console).bytes(), size.boxes());
         if (examined.checked().program().isEmpty()) {
             CheckText.lines(examined.summary(), examined.source(), shade.colours(console))

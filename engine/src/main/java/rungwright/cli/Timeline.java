@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import rungwright.finding.Shown;
 import rungwright.replay.LogLine;
@@ -24,19 +25,25 @@ final class Timeline implements ReplayListener {
     private int count;
     private boolean passing;
     private String latest = "";
+    private Optional<String> log = Optional.empty();
 
     Timeline(Consumer<String> lines) {
         this.lines = lines;
     }
 
+    /** One of several logs begins, which its places are to be told with. */
+    void begin(String name) {
+        log = Optional.of(name);
+    }
+
     @Override
     public void decided(Traced traced) {
-        add(traced.trainee(), ReplayText.lines(traced));
+        add(traced.trainee(), ReplayText.lines(traced, log));
     }
 
     @Override
     public void unreadable(LogLine.Unreadable line) {
-        add(line.trainee().orElse(""), List.of(ReplayText.line(line)));
+        add(line.trainee().orElse(""), List.of(ReplayText.line(line, log)));
     }
 
     /** Prints what is still held back. */

@@ -26,6 +26,11 @@ public record Moved(Summary before, Summary after, List<Mover> movers) {
         return movers.stream().filter(Mover::elsewhere).count();
     }
 
+    /** Whether either program could not read some place of the logs, which then counts for nothing. */
+    public boolean leavesOut() {
+        return before.unreadable() > 0 || after.unreadable() > 0;
+    }
+
     /** Whether every trainee is told the same at every session. */
     public boolean isSame() {
         return movers.isEmpty();

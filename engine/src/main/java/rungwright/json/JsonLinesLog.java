@@ -15,6 +15,7 @@ import rungwright.measure.Fact;
 import rungwright.program.Outline;
 import rungwright.replay.ExpectedReader;
 import rungwright.replay.LogLine;
+import rungwright.replay.LogText;
 import rungwright.replay.Stretch;
 import rungwright.step.Event;
 import rungwright.step.Trainee;
@@ -90,7 +91,7 @@ public final class JsonLinesLog implements Stretch {
                 }
             }
         } catch (CharacterCodingException e) {
-            fail("the text is not UTF-8, here or soon after");
+            fail(LogText.NOT_UTF8);
         } catch (IOException e) {
             fail("from here on the text cannot be read");
         }

@@ -58,7 +58,7 @@ record Columns(List<Column> known, int count) {
     }
 
     private static String missing(String table, String name) {
-        return table + " has no column `" + name + "`";
+        return table + " has no column `" + name + "`; its first line names the columns";
     }
 
     /**

@@ -82,7 +82,7 @@ final class CsvRows implements Iterator<Row> {
                     + " for one that closes before the end of its field");
         } catch (UncheckedIOException e) {
             trouble = Optional.of(e.getCause() instanceof CharacterCodingException
-                    ? "the text is not UTF-8, here or soon after" : "from here on the text cannot be read");
+                    ? LogText.NOT_UTF8 : "from here on the text cannot be read");
         }
     }
 

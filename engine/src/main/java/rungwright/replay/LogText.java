@@ -15,6 +15,10 @@ import java.nio.charset.StandardCharsets;
  * before them has been given by then, however the bytes came.
  */
 public final class LogText extends Reader {
+    /** Why a text that is not UTF-8 is read no further, and the way out. */
+    public static final String NOT_UTF8 = "the text is not UTF-8, here or soon after, and nothing more of it"
+            + " is read; save it again as UTF-8";
+
     private static final int ROOM = 1 << 13;
 
     private final InputStream in;

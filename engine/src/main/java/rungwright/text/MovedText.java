@@ -9,6 +9,7 @@ import rungwright.compare.Mover;
 import rungwright.compare.Parting;
 import rungwright.compare.Side;
 import rungwright.finding.Shown;
+import rungwright.replay.Summary;
 import rungwright.step.Decision;
 import rungwright.step.State;
 
@@ -26,6 +27,7 @@ public final class MovedText {
         List<String> lines = new ArrayList<>();
         lines.add(colours.strong("What the logs come to"));
         lines.addAll(Wrap.lines(summary(moved), WIDEST));
+        leftOut(moved).ifPresent(words -> lines.addAll(Wrap.lines(words, WIDEST)));
         if (!moved.isSame()) {
             lines.add("");
             lines.add(row("trainee", "parts on", "ends, before", "ends, now"));
@@ -37,6 +39,19 @@ public final class MovedText {
             lines.addAll(Wrap.lines(after(moved), WIDEST));
         }
         return lines;
+    }
+
+    /** What of the logs counts for nothing from the first, if anything does. */
+    public static Optional<String> leftOut(Moved moved) {
+        boolean whole = !moved.leavesOut() && moved.before().refused() == 0;
+        return whole ? Optional.empty() : Optional.of("Counted for nothing: before, "
+                + leftOut(moved.before()) + "; now, " + leftOut(moved.after())
+                + ". `rungwright replay` says where and why.");
+    }
+
+    private static String leftOut(Summary summary) {
+        return Count.of(summary.refused(), "event") + " refused and "
+                + Count.of(summary.unreadable(), "place") + " of the logs unreadable";
     }
 
     private static String summary(Moved moved) {

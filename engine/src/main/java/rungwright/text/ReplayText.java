@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import rungwright.finding.Shown;
 import rungwright.replay.LogLine;
@@ -23,27 +24,35 @@ public final class ReplayText {
     private ReplayText() {
     }
 
-    /** The lines of one decision; a move after a break is a line of its own before it. */
-    public static List<String> lines(Traced traced) {
+    /**
+     * The lines of one decision; a move after a break is a line of its own before it. Of several logs,
+     * {@code log} is the one that it stands in.
+     */
+    public static List<String> lines(Traced traced, Optional<String> log) {
         Decision decision = traced.decision();
         List<String> lines = new ArrayList<>();
         decision.outcome().breakMove().ifPresent(move -> lines.add(line(traced, Kind.BREAK.word(), to(move),
                 why(move))));
-        String why = decision.outcome().refusal().map(refusal -> refusal.message())
+        String place = place(traced.line(), log);
+        String why = decision.outcome().refusal().map(refusal -> place + ": " + refusal.message())
                 .orElseGet(() -> why(decision));
         String other = EventText.ENGLISH.of(traced.event());
         lines.add(line(traced, decision.kind().word(), decision.after().map(ReplayText::place).orElse(""),
                 other.isEmpty() || decision.isRefused() ? why : other));
         if (!traced.agrees().orElse(true)) {
-            lines.add("              but line " + traced.line() + " of the log expects "
+            lines.add("              but " + place + (log.isPresent() ? "" : " of the log") + " expects "
                     + Shown.text(traced.expected().orElseThrow().show()));
         }
         return lines;
     }
 
-    /** A place of the log that cannot be read. */
-    public static String line(LogLine.Unreadable line) {
-        return "  line " + line.line() + " refused: " + line.reason();
+    /** A place of the log that cannot be read, and in which of several logs it is. */
+    public static String line(LogLine.Unreadable line, Optional<String> log) {
+        return "  " + place(line.line(), log) + " refused: " + line.reason();
+    }
+
+    private static String place(long line, Optional<String> log) {
+        return "line " + line + log.map(name -> " of " + Shown.quoted(name)).orElse("");
     }
 
     /** That a program asks for facts or assessments, and where they come from. */

@@ -91,6 +91,17 @@ class CompareCommandTest {
     }
 
     @Test
+    void whatALogHoldsThatCannotBeReadIsNotPassedOver() throws IOException {
+        String log = write("bad.csv", LOG + ",2026-01-13,20,\nBen,13.01.2026,20,\nAda,2026-01-14,900,\n");
+        assertEquals(1, shell.run("compare", old, old, "--log", log), shell::err);
+        String said = "Counted for nothing: before, 1 event refused and 2 places of the logs\n"
+                + "unreadable; now,";
+        assertTrue(shell.out().contains(said), shell::out);
+        assertEquals(1, shell.run("compare", old, old, "--log", log, "--format", "json"), shell::err);
+        assertTrue(shell.err().contains(said.replace('\n', ' ')), shell::err);
+    }
+
+    @Test
     void aStageOfAnotherNameIsTheSameWhereItIsSaid() throws IOException {
         String renamed = write("renamed.yaml", SPEC.replace("knees:", "on the knees:"));
         assertEquals(1, shell.run("compare", old, renamed, "--rename", "knees=on the knees"), shell::err);

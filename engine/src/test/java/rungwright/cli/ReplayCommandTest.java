@@ -52,8 +52,8 @@ class ReplayCommandTest {
               2026-01-05  placed     knees
               2026-01-05  advance    toes                            Half a minute: hold 31 s
               2026-01-09  stop       toes (stopped)                  Pain: pain 7
-              2026-01-12  refused    toes (stopped)                  the trainee was stopped by `Pain`;\
-             sessions go on after the event `clearance`
+              2026-01-12  refused    toes (stopped)                  line 7: the trainee was stopped by\
+             `Pain`; sessions go on after the event `clearance`
 
             2 trainees, 4 sessions: 2 placed, 2 advance, 1 hold, 1 stop, 1 refused
             moved by the coach, and not counted among these: 1
@@ -134,6 +134,45 @@ class ReplayCommandTest {
         assertTrue(shell.out().contains("line 3 refused: `05.01.2026` is no date"), shell::out);
         assertTrue(shell.out().contains("Ben\n  2026-01-05  placed     knees\n"), shell::out);
         assertTrue(shell.out().contains("1 event refused, 1 place of the log unreadable"), shell::out);
+        for (String size : new String[] {"--format=text", "--summary"}) {
+            shell.run("replay", spec, bad, size);
+            assertTrue(shell.out().contains("  line 2: `900` is no value of `hold`"), shell::out);
+        }
+    }
+
+    @Test
+    void ofSeveralLogsEachPlaceNamesItsOwn() throws IOException {
+        String bad = write("bad.csv", "trainee,date,hold,expect\nAda,05.01.2026,20,\nBen,2026-02-05,900,\n"
+                + "Ada,2026-02-05,20,advance\n");
+        for (String size : new String[] {"--format=text", "--summary"}) {
+            assertEquals(1, shell.run("replay", spec, log, bad, size));
+            assertTrue(shell.out().contains("  line 2 of `" + bad + "` refused: `05.01.2026`"), shell::out);
+            assertTrue(shell.out().contains(" line 3 of `" + bad + "`: "), shell::out);
+        }
+        shell.run("replay", spec, log, bad);
+        assertTrue(shell.out().contains("but line 4 of `" + log + "` expects hold"), shell::out);
+        assertTrue(shell.out().contains("but line 4 of `" + bad + "` expects advance"), shell::out);
+    }
+
+    @Test
+    void standardInputIsReadForOneFileOnly() {
+        for (String[] twice : new String[][] {{"replay", "-", "-"}, {"replay", spec, "-", "-"},
+            {"replay", spec, "-", "--trainees", "-"}, {"step", "-", "--event", "-"}}) {
+            assertEquals(2, shell.feed(SPEC, twice));
+            assertTrue(shell.err().contains("`-` stands twice"), shell::err);
+        }
+    }
+
+    @Test
+    void aTextThatIsNotUtf8SaysThatTheRestIsNotRead() throws IOException {
+        byte[] latin = "trainee,date,hold\n\u00dcte,2026-01-05,20\nBen,2026-01-05,20\n"
+                .getBytes(StandardCharsets.ISO_8859_1);
+        String file = Files.write(folder.resolve("latin.csv"), latin).toString();
+        for (String size : new String[] {"--format=text", "--summary"}) {
+            assertEquals(1, shell.run("replay", spec, file, size));
+            assertTrue(shell.out().contains("nothing more of it is read; save it again as UTF-8"),
+                    shell::out);
+        }
     }
 
     @Test

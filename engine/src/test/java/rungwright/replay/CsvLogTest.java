@@ -99,8 +99,10 @@ class CsvLogTest {
     @Test
     void aColumnWithoutAMeaningRefusesTheFileUnlessItIsIgnored() {
         assertTrue(refusal("trainee,date,repss\n").contains("did you mean `reps`?"));
-        assertEquals("the log has no column `date`", refusal("trainee,reps\n"));
-        assertEquals("the log has no column `trainee`", refusal("To be counted on Monday\n"));
+        assertEquals("the log has no column `date`; its first line names the columns",
+                refusal("trainee,reps\n"));
+        assertEquals("the log has no column `trainee`; its first line names the columns",
+                refusal("To be counted on Monday\n"));
         assertEquals("the columns of the log are parted by semicolons; save it with commas instead",
                 refusal("trainee;date;set;reps\n"));
         assertEquals("the columns of the log are parted by tabs; save it with commas instead",

@@ -143,6 +143,7 @@ class SessionRowsTest {
         CsvLog.Outcome outcome = CsvLog.open(new InputStreamReader(new ByteArrayInputStream(latin),
                 StandardCharsets.UTF_8.newDecoder().onMalformedInput(CodingErrorAction.REPORT)),
                 PROGRAM.outline(), Set.of());
-        assertEquals("the text is not UTF-8, here or soon after", outcome.refusal().orElseThrow());
+        assertEquals("the text is not UTF-8, here or soon after, and nothing more of it is read;"
+                + " save it again as UTF-8", outcome.refusal().orElseThrow());
     }
 }
