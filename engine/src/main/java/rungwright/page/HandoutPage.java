@@ -26,7 +26,7 @@ import rungwright.text.RuleWords;
  * nothing, and tells the browser to allow nothing else.
  */
 public final class HandoutPage {
-    private static final int PAPER_ROWS = 22;
+    private static final int PAPER_ROWS = 20;
 
     private final Program program;
     private final Outline outline;
