@@ -118,7 +118,8 @@ final class LogCommand implements Callable<Integer> {
         }
         if (what.isPresent()) {
             LogWords asked = options.words(what.get(), words.subList(1, words.size()));
-            return send(trainee, LogReader.read(asked, trainee.fold(), console.today()), colours);
+            return send(trainee, LogReader.read(asked, trainee.fold(), console.today(),
+                    spoken.language()), colours);
         }
         Optional<LogRequest> request = new Dialogue(trainee, options, spoken.language(), colours,
                 console).request();
@@ -142,17 +143,17 @@ final class LogCommand implements Callable<Integer> {
 
     private int send(OneTrainee trainee, LogRequest request, Colours colours) throws IOException {
         if (!request.mistakes().isEmpty()) {
-            LogText.mistakes(request.mistakes(), trainee.naming()).forEach(console.err()::println);
+            LogText.mistakes(request.mistakes(), spoken.language()).forEach(console.err()::println);
             return Exit.USAGE;
         }
         Written written;
         try {
             written = request.send(trainee.journal());
         } catch (DamagedException | BusyException | OvertakenException e) {
-            console.err().println(LogText.notRecorded(e.getMessage()));
+            console.err().println(notRecorded(e, trainee));
             return Exit.TROUBLE;
         } catch (IOException e) {
-            throw new CannotReadException(LogText.notRecorded(e.getMessage()));
+            throw new CannotReadException(notRecorded(e, trainee));
         }
         if (form == Form.JSON) {
             LogJson.write(console.out(), trainee.naming().trainee(), written, trainee.notices());
@@ -161,6 +162,10 @@ final class LogCommand implements Callable<Integer> {
                     .forEach(console.out()::println);
         }
         return written instanceof Written.Refused ? Exit.TROUBLE : Exit.FINE;
+    }
+
+    private String notRecorded(IOException why, OneTrainee trainee) {
+        return LogText.notRecorded(why, trainee.naming(), spoken.language());
     }
 
     private int damaged(OneTrainee trainee) throws IOException {

@@ -12,8 +12,9 @@ record Carrying(Fold fold, Event.NewVersion event, State from, Optional<String> 
             return Draft.already(same.get().number(), fold);
         }
         if (fold.latestDay().filter(event.date()::isBefore).isPresent()) {
-            return Draft.refused(event.date() + " is before " + fold.latestDay().get()
-                    + ", the day of the latest entry", fold);
+            return Draft.refused(Objection.of(Objection.Code.BEFORE_THE_LATEST, event.date() + " is before "
+                    + fold.latestDay().get() + ", the day of the latest entry", event.date(),
+                    fold.latestDay().get()), fold);
         }
         int number = fold.entries().size() + 1;
         return Draft.of(fold, number, told -> new Entry.Carried(number, by, event, from, told));

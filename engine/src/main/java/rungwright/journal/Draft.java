@@ -1,8 +1,10 @@
 package rungwright.journal;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import rungwright.step.Decision;
+import rungwright.step.Refusal;
 import rungwright.step.State;
 
 /**
@@ -15,14 +17,14 @@ record Draft(Optional<Entry> entry, Optional<Written> refusal) {
         return new Draft(Optional.empty(), Optional.of(new Written.Already(number, fold)));
     }
 
-    static Draft refused(String reason, Fold fold) {
-        return new Draft(Optional.empty(), Optional.of(new Written.Refused(reason, Optional.empty(), fold)));
+    static Draft refused(Objection objection, Fold fold) {
+        return new Draft(Optional.empty(),
+                Optional.of(new Written.Refused(Optional.of(objection), Optional.empty(), fold)));
     }
 
     private static Draft refused(Decision decision, Fold fold) {
-        String reason = decision.refusal().orElseThrow().message();
         return new Draft(Optional.empty(),
-                Optional.of(new Written.Refused(reason, Optional.of(decision), fold)));
+                Optional.of(new Written.Refused(Optional.empty(), Optional.of(decision), fold)));
     }
 
     /**
@@ -39,18 +41,25 @@ record Draft(Optional<Entry> entry, Optional<Written> refusal) {
         }
         for (Happening each : trial.happenings()) {
             if (each.decision().isRefused() && !wasRefused(before, each)) {
-                return refused("then entry " + each.number() + " of " + each.date() + " could not stand: "
-                        + each.decision().refusal().orElseThrow().message()
-                        + "; if all of it is true, withdraw"
-                        + " entry " + each.number() + " first and correct it back afterwards", before);
+                return refused(couldNotStand(each), before);
             }
         }
         Optional<State> state = trial.state();
         if (state.isEmpty()) {
-            return refused("then the trainee would not be enrolled", before);
+            return refused(Objection.of(Objection.Code.NOBODY_LEFT, "then the trainee would not be enrolled"),
+                    before);
         }
         Decision told = own.or(trial::latest).orElseThrow().decision();
         return new Draft(Optional.of(entry.apply(Told.of(told.kind(), state.get()))), Optional.empty());
+    }
+
+    private static Objection couldNotStand(Happening each) {
+        Refusal why = each.decision().refusal().orElseThrow();
+        return new Objection(Objection.Code.COULD_NOT_STAND,
+                List.of(Integer.toString(each.number()), each.date().toString()), Optional.of(why),
+                "then entry " + each.number() + " of " + each.date() + " could not stand: " + why.message()
+                        + "; if all of it is true, withdraw entry " + each.number()
+                        + " first and correct it back afterwards");
     }
 
     private static boolean wasRefused(Fold before, Happening each) {

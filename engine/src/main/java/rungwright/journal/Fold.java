@@ -136,7 +136,7 @@ public final class Fold {
     }
 
     /** Why the entry of a number cannot be corrected; nothing where it can. */
-    public Optional<String> whyNotCorrectable(int number) {
+    public Optional<Objection> whyNotCorrectable(int number) {
         return Correcting.notCorrectable(this, number);
     }
 

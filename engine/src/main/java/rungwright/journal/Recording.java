@@ -12,7 +12,7 @@ record Recording(Fold fold, Event event, Note note) {
         if (known.isPresent()) {
             return known.get();
         }
-        Optional<String> out = outOfOrder();
+        Optional<Objection> out = outOfOrder();
         if (out.isPresent()) {
             return Draft.refused(out.get(), fold);
         }
@@ -29,9 +29,13 @@ record Recording(Fold fold, Event event, Note note) {
     private Optional<Draft> withItsId() {
         return event.id().flatMap(id -> fold.entries().stream().filter(each -> hasId(each, id)).findFirst())
                 .map(there -> isSame(there) ? Draft.already(there.number(), fold)
-                        : Draft.refused("its id " + Shown.quoted(event.id().get()) + " is that of entry "
-                                + there.number() + " already, which says something else; correct entry "
-                                + there.number() + ", or give this one an id of its own", fold));
+                        : Draft.refused(otherId(event.id().get(), there.number()), fold));
+    }
+
+    private static Objection otherId(String id, int number) {
+        return Objection.of(Objection.Code.OTHER_ID, "its id " + Shown.quoted(id) + " is that of entry "
+                + number + " already, which says something else; correct entry " + number
+                + ", or give this one an id of its own", id, number);
     }
 
     private boolean hasId(Entry there, String id) {
@@ -62,23 +66,30 @@ record Recording(Fold fold, Event event, Note note) {
         return Sessions.withoutId(there.event()).equals(Sessions.withoutId(event));
     }
 
-    private String otherContent(Happening there) {
-        return "a session of " + event.date() + " is recorded already, as entry " + there.number()
-                + ", with other readings; correct entry " + there.number()
-                + ", or record this one as session " + Sessions.next(fold, event.date()) + " of that day";
+    private Objection otherContent(Happening there) {
+        int next = Sessions.next(fold, event.date());
+        return Objection.of(Objection.Code.OTHER_READINGS, "a session of " + event.date()
+                + " is recorded already, as entry " + there.number() + ", with other readings; correct entry "
+                + there.number() + ", or record this one as session " + next + " of that day", event.date(),
+                there.number(), next);
     }
 
     /** Why it may not come where its day puts it. */
-    private Optional<String> outOfOrder() {
+    private Optional<Objection> outOfOrder() {
         Optional<Happening> latest = fold.latest().filter(last -> event.date().isBefore(last.date()));
         if (latest.isPresent() && !note.late()) {
-            return Optional.of(event.date() + " is before " + latest.get().date() + ", the day of entry "
+            return Optional.of(objection(Objection.Code.EARLIER_DAY, latest.get(), ", the day of entry "
                     + latest.get().number() + "; if it was forgotten, record it as late, and if the day of"
-                    + " entry " + latest.get().number() + " is wrong, correct that");
+                    + " entry " + latest.get().number() + " is wrong, correct that"));
         }
         return Carrying.since(fold).filter(carried -> event.date().isBefore(carried.date()))
-                .map(carried -> event.date() + " is before " + carried.date() + ", when entry "
+                .map(carried -> objection(Objection.Code.BEFORE_THIS_VERSION, carried, ", when entry "
                         + carried.number() + " carried the trainee over to another version; withdraw that"
-                        + " entry first, and carry them over again later");
+                        + " entry first, and carry them over again later"));
+    }
+
+    private Objection objection(Objection.Code code, Happening other, String more) {
+        return Objection.of(code, event.date() + " is before " + other.date() + more, event.date(),
+                other.date(), other.number());
     }
 }

@@ -2,6 +2,7 @@ package rungwright.journal;
 
 import java.util.Optional;
 import rungwright.step.Decision;
+import rungwright.step.Refusal;
 
 /** What became of something that was to be recorded. */
 public sealed interface Written {
@@ -45,10 +46,16 @@ public sealed interface Written {
     /**
      * Nothing was recorded.
      *
-     * @param reason in plain words, with a way out where there is one
+     * @param objection the journal's, where it was that
      * @param decision the program's own refusal, where it was that
      */
-    record Refused(String reason, Optional<Decision> decision, Fold fold) implements Written {
+    record Refused(Optional<Objection> objection, Optional<Decision> decision, Fold fold) implements Written {
+        /** Why, in plain words, with a way out where there is one. */
+        public String reason() {
+            return objection.map(Objection::message).or(() -> decision.flatMap(Decision::refusal)
+                    .map(Refusal::message)).orElseThrow();
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.refused(this);

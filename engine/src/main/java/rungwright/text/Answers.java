@@ -23,36 +23,31 @@ public record Answers(Map<Question, List<String>> given, List<String> mistakes) 
         mistakes = List.copyOf(mistakes);
     }
 
-    /** Those in words {@code NAME=VALUE}. */
-    public static Answers read(Questions questions, List<String> words) {
+    /** Those in words {@code NAME=VALUE}; what is wrong with them is said in a language. */
+    public static Answers read(Questions questions, List<String> words, Language language) {
+        Words log = language.words("log");
         Map<Question, List<String>> given = new LinkedHashMap<>();
         List<String> mistakes = new ArrayList<>();
         for (String word : words) {
             Optional<Question> question = questions.before(word);
             if (question.isEmpty()) {
-                mistakes.add(unknown(questions, word));
+                mistakes.add(unknown(questions, word, log));
             } else {
                 Answer answer = question.get().read(word.substring(word.indexOf('=',
-                        word.indexOf(question.get().name()) + question.get().name().length()) + 1));
+                        word.indexOf(question.get().name()) + question.get().name().length()) + 1), language);
                 mistakes.addAll(answer.mistakes());
                 if (given.put(question.get(), answer.values()) != null) {
-                    mistakes.add(Shown.quoted(question.get().name()) + " is given twice.");
+                    mistakes.add(log.say("mistake.twice", Shown.quoted(question.get().name())));
                 }
             }
         }
         return new Answers(given, mistakes);
     }
 
-    private static String unknown(Questions questions, String word) {
+    private static String unknown(Questions questions, String word, Words log) {
         int equals = word.indexOf('=');
-        return equals < 0
-                ? Shown.quoted(word) + " is not NAME=VALUE; a name with a blank in it stands in quotes,"
-                        + " as in \"work time=20 s\"."
-                : end(questions.unknown(word.substring(0, equals).strip()));
-    }
-
-    private static String end(String sentence) {
-        return sentence.endsWith("?") ? sentence : sentence + ".";
+        return equals < 0 ? log.say("mistake.notAssigned", Shown.quoted(word))
+                : questions.unknown(word.substring(0, equals).strip(), log);
     }
 
     /** The session that they tell of. */

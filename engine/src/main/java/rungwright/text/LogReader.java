@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rungwright.finding.Shown;
 import rungwright.journal.Fold;
 import rungwright.program.Outline;
 import rungwright.step.Event;
@@ -11,15 +12,17 @@ import rungwright.step.Event;
 /** Reads from words what is to be recorded, and finds all that is wrong with them at once. */
 public final class LogReader {
     private final LogWords words;
+    private final Words log;
     private final Fold fold;
     private final LocalDate today;
     private final List<String> mistakes = new ArrayList<>();
 
-    private LogReader(LogWords words, Fold fold, LocalDate today) {
+    private LogReader(LogWords words, Fold fold, LocalDate today, Language language) {
         this.words = words;
+        this.log = language.words("log");
         this.fold = fold;
         this.today = today;
-        mistakes.addAll(words.idle());
+        mistakes.addAll(words.idle(log));
     }
 
     /**
@@ -27,9 +30,10 @@ public final class LogReader {
      *
      * @param fold what the journal comes to, since a correction keeps what it does not name
      * @param today the day it is about where they say no other
+     * @param language in which to say what is wrong with them
      */
-    public static LogRequest read(LogWords words, Fold fold, LocalDate today) {
-        return new LogReader(words, fold, today).request();
+    public static LogRequest read(LogWords words, Fold fold, LocalDate today, Language language) {
+        return new LogReader(words, fold, today, language).request();
     }
 
     private LogRequest request() {
@@ -40,7 +44,7 @@ public final class LogReader {
             case FACTS -> facts();
             case CLEARED -> cleared();
             case MOVE -> move();
-            case CORRECT -> new CorrectReader(words, fold, today).request(mistakes);
+            case CORRECT -> new CorrectReader(words, log, fold, today).request(mistakes);
         };
     }
 
@@ -59,35 +63,35 @@ public final class LogReader {
     /** What is answered, where nothing at all is wrong. */
     private Optional<Answers> answers() {
         Outline outline = fold.program().outline();
-        Answers answers = Answers.read(words.what().questions(outline), words.rest());
+        Answers answers = Answers.read(words.what().questions(outline), words.rest(), log.language());
         mistakes.addAll(answers.mistakes());
         return mistakes.isEmpty() ? Optional.of(answers) : Optional.empty();
     }
 
     private LogRequest facts() {
         if (words.rest().isEmpty()) {
-            mistakes.add("Say what changed: NAME=VALUE, of a fact or an assessment.");
+            mistakes.add(log.say("mistake.sayFacts"));
         }
         return answers().map(given -> add(new Event.FactsChanged(date(), Optional.empty(), given.trainee())))
                 .orElseGet(this::wrong);
     }
 
     private LogRequest cleared() {
-        words.rest().forEach(word -> mistakes.add(UsageText.tooMuch(word) + "."));
+        words.rest().forEach(word -> mistakes.add(log.say("mistake.tooMuch", Shown.quoted(word))));
         String by = words.by().map(String::strip).orElse("");
         if (by.isEmpty()) {
-            mistakes.add("Say who allowed it: --by \"NAME\".");
+            mistakes.add(log.say("mistake.sayBy"));
         }
         return mistakes.isEmpty() ? add(new Event.Clearance(date(), Optional.empty(), by)) : wrong();
     }
 
     private LogRequest move() {
         if (words.rest().isEmpty()) {
-            mistakes.add("Say where to: \"stage NAME\", \"stage NAME on rung NAME\", start or goal.");
+            mistakes.add(log.say("mistake.sayWhere"));
         }
         String why = words.why().map(String::strip).orElse("");
         if (why.isEmpty()) {
-            mistakes.add("Say why: --why \"REASON\". A coach's move is always marked with its reason.");
+            mistakes.add(log.say("mistake.sayWhy"));
         }
         String to = String.join(" ", words.rest());
         return mistakes.isEmpty() ? add(new Event.Move(date(), Optional.empty(), to, why)) : wrong();

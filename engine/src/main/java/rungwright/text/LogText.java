@@ -1,13 +1,16 @@
 package rungwright.text;
 
+import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rungwright.finding.Shown;
+import rungwright.journal.BusyException;
 import rungwright.journal.Entry;
 import rungwright.journal.Fold;
 import rungwright.journal.Happening;
+import rungwright.journal.OvertakenException;
 import rungwright.journal.Written;
 import rungwright.program.Program;
 import rungwright.step.Decision;
@@ -50,16 +53,25 @@ public final class LogText implements Written.Cases<Void> {
     }
 
     /** The lines about words in which something is wrong. */
-    public static List<String> mistakes(List<String> mistakes, Naming naming) {
+    public static List<String> mistakes(List<String> mistakes, Language language) {
         Paper paper = new Paper(Colours.OFF);
-        paper.add("Not recorded, since something is wrong with what was given:");
+        paper.add(language.words("log").say("mistakes"));
         mistakes.forEach(mistake -> paper.add("- ", mistake));
         return paper.lines();
     }
 
-    /** That nothing is recorded, for a reason outside the program. */
-    public static String notRecorded(String reason) {
-        return "not recorded: " + Shown.whole(reason);
+    /** That nothing is recorded, for a reason outside the program; what a disk says is in English. */
+    public static String notRecorded(IOException why, Naming naming, Language language) {
+        Words words = language.words("log");
+        String reason = Shown.whole(String.valueOf(why.getMessage()));
+        if (language == Language.ENGLISH) {
+            return words.say("notRecorded", reason);
+        }
+        if (why instanceof BusyException || why instanceof OvertakenException) {
+            return words.say("notRecorded", words.say(why instanceof BusyException ? "busy" : "overtaken",
+                    Shown.quoted(naming.journal())));
+        }
+        return words.say("notRecordedSince", reason);
     }
 
     @Override
@@ -78,7 +90,9 @@ public final class LogText implements Written.Cases<Void> {
     @Override
     public Void refused(Written.Refused written) {
         String reason = written.decision().flatMap(Decision::refusal)
-                .map(new RefusalText(program.outline(), wording)::of).orElse(written.reason());
+                .map(new RefusalText(program.outline(), wording)::of)
+                .or(() -> written.objection().map(new ObjectionText(program.outline(), wording)::of))
+                .orElse(written.reason());
         paper.strong(words.say("refused", Shown.whole(reason)));
         WaysOut.of(written, request, naming, wording).forEach(way -> paper.add("- ", way));
         return null;

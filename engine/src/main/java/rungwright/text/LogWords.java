@@ -30,19 +30,21 @@ public record LogWords(What what, List<String> rest, Optional<LocalDate> date, O
     }
 
     /** Options that say nothing about this, a sentence each. */
-    List<String> idle() {
+    List<String> idle(Words log) {
         List<String> idle = new ArrayList<>();
-        idle(idle, "--why", why.isPresent(), what == What.MOVE || what == What.CORRECT);
-        idle(idle, "--session", session.isPresent(), what == What.SESSION);
-        idle(idle, "--late", late, what != What.CORRECT);
-        idle(idle, "--withdraw", withdraw, what == What.CORRECT);
-        return idle;
-    }
-
-    private void idle(List<String> idle, String option, boolean given, boolean useful) {
-        if (given && !useful) {
-            idle.add("`" + option + "` says nothing about " + what.noun() + ".");
+        if (why.isPresent() && what != What.MOVE && what != What.CORRECT) {
+            idle.add("--why");
         }
+        if (session.isPresent() && what != What.SESSION) {
+            idle.add("--session");
+        }
+        if (late && what == What.CORRECT) {
+            idle.add("--late");
+        }
+        if (withdraw && what != What.CORRECT) {
+            idle.add("--withdraw");
+        }
+        return idle.stream().map(option -> log.say("mistake.idle", option, what.noun(log))).toList();
     }
 
     /** What goes with the event. */

@@ -64,19 +64,21 @@ public record Questions(List<Question> all, List<Question> others) {
     }
 
     /** What to say of a name that none of them has. */
-    String unknown(String name) {
+    String unknown(String name, Words log) {
         Optional<Question> other = others.stream().filter(each -> each.name().equals(name)).findFirst();
         if (other.isPresent()) {
             return switch (other.get().topic()) {
-                case FACT -> Shown.quoted(name) + " is a fact about the trainee; `facts` changes it";
-                case ASSESSMENT -> Shown.quoted(name) + " is an assessment; `facts` records a new one";
-                case SESSION, SET -> Shown.quoted(name) + " is a measure; `session` logs it";
+                case FACT -> log.say("mistake.fact", Shown.quoted(name));
+                case ASSESSMENT -> log.say("mistake.assessment", Shown.quoted(name));
+                case SESSION, SET -> log.say("mistake.measure", Shown.quoted(name));
             };
         }
         List<String> names = all.stream().map(Question::name).toList();
-        String known = names.isEmpty() ? "; there is none to give"
-                : "; known are " + Listed.and(names.stream().map(Shown::quoted).toList());
-        return Shown.quoted(name) + " is not known here" + Suggest.closest(name, names)
-                .map(meant -> "; did you mean " + Shown.quoted(meant) + "?").orElse(known);
+        String unknown = log.say("mistake.unknown", Shown.quoted(name));
+        String known = names.isEmpty() ? log.say("mistake.noneKnown", unknown)
+                : log.say("mistake.known", unknown, Listed.and(names.stream().map(Shown::quoted).toList(),
+                        log.language().words("rules")));
+        return Suggest.closest(name, names)
+                .map(meant -> log.say("mistake.meant", unknown, Shown.quoted(meant))).orElse(known);
     }
 }

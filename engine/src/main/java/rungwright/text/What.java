@@ -12,23 +12,17 @@ import rungwright.step.Event;
 /** What can be recorded in a journal, by the words of the command line. */
 public enum What implements Event.Cases<Boolean> {
     /** A trainee starts. */
-    ENROL("a start"),
+    ENROL,
     /** A session was trained. */
-    SESSION("a session"),
+    SESSION,
     /** Who was stopped may go on. */
-    CLEARED("a clearance"),
+    CLEARED,
     /** Facts changed, or there is a new assessment. */
-    FACTS("changed facts"),
+    FACTS,
     /** The coach moves a trainee. */
-    MOVE("a coach's move"),
+    MOVE,
     /** An earlier entry was wrong. */
-    CORRECT("a correction");
-
-    private final String noun;
-
-    What(String noun) {
-        this.noun = noun;
-    }
+    CORRECT;
 
     /** As it is typed: {@code session}. */
     public String word() {
@@ -40,9 +34,9 @@ public enum What implements Event.Cases<Boolean> {
         return words.say("what." + word());
     }
 
-    /** As it is spoken of: {@code a session}. */
-    String noun() {
-        return noun;
+    /** As it is spoken of: {@code a session}; in German as it stands behind {@code zu}. */
+    String noun(Words words) {
+        return words.say("a." + word());
     }
 
     /** The one so typed, if there is one. */

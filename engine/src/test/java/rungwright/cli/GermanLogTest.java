@@ -100,6 +100,49 @@ class GermanLogTest {
     }
 
     @Test
+    void whatTheJournalRefusesIsGermanToo() {
+        assertSaid(1, "Nicht eingetragen: eine Einheit vom 04.02.2026 ist schon eingetragen, als Eintrag 2,",
+                "session", "qrep=1", "qlook=qred", "--date", "2026-02-04");
+        assertSaid(1, "Nicht eingetragen: der 03.02.2026 liegt vor dem 04.02.2026, dem Tag von Eintrag 2;",
+                "session", "qrep=1", "qlook=qred", "--date", "2026-02-03");
+    }
+
+    private void assertWrong(String expected, String... rest) {
+        assertEquals(Exit.USAGE, shell.run(log(rest)), () -> shell.out() + shell.err());
+        assertEquals("", shell.out());
+        String said = shell.err().replaceAll("\\s+", " ");
+        assertTrue(said.contains(expected), () -> expected + "\nis not in\n" + said);
+        assertEquals(Set.of(), english.in(said.replaceAll("`[^`]*`|\"[^\"]*\"|--[a-z]+", " ")), said);
+    }
+
+    @Test
+    void whatIsTypedWronglyIsSaidInGerman() {
+        assertWrong("Nicht eingetragen, denn an den Angaben stimmt etwas nicht: - `--why` passt nicht zu einer"
+                + " Einheit. - `x` in Satz 2 ist kein Wert von `qrep`; möglich ist 0 bis 30. - `qrepp` ist"
+                + " hier nicht bekannt; war `qrep` gemeint? - `qmass` ist eine Angabe zur Person; `facts`"
+                + " ändert sie. - `qtest` ist ein Test; `facts` trägt einen neuen ein. - `Qy` ist nicht"
+                + " `NAME=VALUE`;", "session", "qrep=8,x", "qrepp=1", "qmass=3", "qtest=3", "Qy", "--why", "Qy");
+        assertWrong("- `qrep` wird bei einer Einheit eingetragen, mit `session`. - `qown` ist zweimal da. -"
+                + " `zzzzz` ist hier nicht bekannt; bekannt sind `qmass`, `qlist`, `qown`, `qtest` und"
+                + " `qfar`.", "facts", "qrep=8", "qown=ja", "qown=nein", "zzzzz=1");
+        assertWrong("- `--withdraw` passt nicht zu geänderten Angaben. - Sag, was sich geändert hat:",
+                "facts", "--withdraw");
+        assertWrong("- `--session` passt nicht zu einer Versetzung. - Sag, wohin: \"stage NAME\", \"stage NAME"
+                + " on rung NAME\", `start` oder `goal`. - Sag, warum:", "move", "--session", "2");
+        assertWrong("- `--late` passt nicht zu einer Berichtigung. - Sag, welcher Eintrag falsch ist",
+                "correct", "--late");
+        assertWrong("- `Qy` ist ein Wort zu viel. - Sag, wer zugestimmt hat:", "cleared", "Qy");
+        assertWrong("- Einen Eintrag 9 gibt es nicht; im Tagebuch gibt es 2.", "correct", "9", "qrep=8");
+        assertWrong("- Sag, was statt Eintrag 2 stimmt:", "correct", "2");
+        assertWrong("- `--why` passt nicht zu einer Einheit, und das ist Eintrag 2.", "correct", "2",
+                "--why", "Qy");
+        assertWrong("- Was nie war, hat keine Werte", "correct", "2", "qrep=8", "--withdraw");
+        shell.run(log("move", "stage Qr", "--why", "Qy"));
+        assertWrong("- Zu einer Versetzung, und das ist Eintrag 3, gehört kein `qrep=8`; streich ihn",
+                "correct", "3", "qrep=8");
+    }
+
+    @Test
     void somebodyAtATerminalIsAskedInGerman() {
         String typed = "x\n2\n8,7,6\n30,x\n30,35 kg\n?\n20,30\nviel\n\nvielleicht\nj\n";
         assertTyped(0, typed, "Eine Einheit von ada am Mi 04.03.2026, auf Q");
