@@ -1,6 +1,7 @@
 package rungwright.text;
 
 import java.util.List;
+import java.util.Locale;
 import rungwright.finding.Place;
 import rungwright.finding.Shown;
 
@@ -40,7 +41,7 @@ final class Excerpt {
         int to = Math.min(points.length, from + SHOWN);
         String before = (from > 0 ? CUT : "") + shown(points, from, at, 0);
         String after = shown(points, at, to, Width.of(before)) + (to < points.length ? CUT : "");
-        return List.of(String.format("%5d | %s", place.line(), before + after),
+        return List.of(String.format(Locale.ROOT, "%5d | %s", place.line(), before + after),
                 "      | " + " ".repeat(Width.of(before)) + "^");
     }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import rungwright.finding.Place;
 
@@ -45,6 +46,17 @@ class ExcerptTest {
         assertEquals("    3 | c", excerpt.lines(new Place(3, 1)).get(0));
         assertEquals("    4 | d", excerpt.lines(new Place(4, 1)).get(0));
         assertEquals(List.of(), excerpt.lines(new Place(5, 1)));
+    }
+
+    @Test
+    void numbersOfLinesAreTheSameWhereverItRuns() {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            assertEquals("    2 | b", lines("a\nb", 2, 1).get(0));
+        } finally {
+            Locale.setDefault(before);
+        }
     }
 
     private static List<String> lines(String text, int line, int column) {
