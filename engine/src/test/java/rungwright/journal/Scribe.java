@@ -1,6 +1,7 @@
 package rungwright.journal;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.net.URISyntaxException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -26,6 +27,9 @@ import rungwright.step.Status;
  * A process that writes a journal as fast as it can, and prints the number of each entry that is recorded.
  */
 final class Scribe {
+    /** More than any disk takes. */
+    static final Duration PATIENCE = Duration.ofMinutes(30);
+
     private static final Told TOLD = new Told(new ProgramId("First bar dip", "3", "0f3a"), Kind.HOLD,
             new Standing(0, "assisted dip", 1, "40 kg"), Status.TRAINING);
 
@@ -64,16 +68,16 @@ final class Scribe {
 
     /**
      * Writes {@code FILE MOST BYTES}: so many entries at most, handing the disk so many bytes at a time; or
-     * {@code FILE hold MILLIS}: keeps the lock for a while.
+     * {@code FILE hold}: keeps the lock until its input ends.
      */
-    public static void main(String[] arguments) throws IOException, InterruptedException {
+    public static void main(String[] arguments) throws IOException {
         Path file = Path.of(arguments[0]);
-        int number = Integer.parseInt(arguments[2]);
         if (arguments[1].equals("hold")) {
-            hold(file, number);
+            hold(file);
         } else {
-            write(new FileStore(file, JournalJson.FORM, number == 0 ? new Disk() : new Slow(number),
-                    Duration.ofSeconds(30)), Integer.parseInt(arguments[1]));
+            int bytes = Integer.parseInt(arguments[2]);
+            write(new FileStore(file, JournalJson.FORM, bytes == 0 ? new Disk() : new Slow(bytes), PATIENCE),
+                    Integer.parseInt(arguments[1]));
         }
     }
 
@@ -91,11 +95,11 @@ final class Scribe {
         }
     }
 
-    private static void hold(Path file, int millis) throws IOException, InterruptedException {
+    private static void hold(Path file) throws IOException {
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
                 FileLock lock = channel.lock()) {
             System.out.println(lock.isValid());
-            Thread.sleep(millis);
+            System.in.transferTo(OutputStream.nullOutputStream());
         }
     }
 

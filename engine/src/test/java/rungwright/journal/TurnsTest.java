@@ -15,6 +15,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,7 +31,7 @@ class TurnsTest {
     }
 
     private Store store() {
-        return FileStore.at(file(), JournalJson.FORM);
+        return new FileStore(file(), JournalJson.FORM, new Disk(), Scribe.PATIENCE);
     }
 
     private void assertHolds(int count) throws IOException {
@@ -87,19 +88,27 @@ class TurnsTest {
     }
 
     @Test
-    void theSecondWaitsForTheFirst() throws IOException, InterruptedException {
+    void theSecondWaitsForTheFirst() throws IOException, InterruptedException, ExecutionException {
         store().append(Scribe.entry(1));
-        Process first = hold(700);
-        assertTrue(first.isAlive());
-        store().append(Scribe.entry(2));
+        Process first = hold();
+        FutureTask<Integer> second = new FutureTask<>(() -> append(1));
+        Thread thread = new Thread(second);
+        thread.start();
+        while (thread.isAlive() && thread.getState() != Thread.State.TIMED_WAITING) {
+            Thread.onSpinWait();
+        }
+        assertTrue(thread.isAlive(), "it did not wait");
+        assertHolds(1);
+        first.getOutputStream().close();
         assertEquals(0, first.waitFor());
+        assertEquals(1, second.get());
         assertHolds(2);
     }
 
     @Test
     void aLockHeldForLongIsSaidAndReadersGoOn() throws IOException, InterruptedException {
         store().append(Scribe.entry(1));
-        Process first = hold(60_000);
+        Process first = hold();
         Store hasty = new FileStore(file(), JournalJson.FORM, new Disk(), Duration.ofSeconds(1));
         BusyException busy = assertThrows(BusyException.class, () -> hasty.append(Scribe.entry(2)));
         assertEquals("somebody else is writing to `" + file() + "`, and was not done after 1 s; try again",
@@ -114,7 +123,7 @@ class TurnsTest {
     void anotherNameOfTheFileIsTheSameFile() throws IOException, InterruptedException, ExecutionException {
         store().append(Scribe.entry(1));
         Path link = Files.createSymbolicLink(folder.resolve("link.jsonl"), file());
-        Process first = hold(60_000);
+        Process first = hold();
         Store linked = new FileStore(link, JournalJson.FORM, new Disk(), Duration.ofMillis(100));
         assertThrows(BusyException.class, () -> linked.append(Scribe.entry(2)));
         first.destroyForcibly().waitFor();
@@ -122,8 +131,9 @@ class TurnsTest {
         assertHolds(2);
     }
 
-    private Process hold(int millis) throws IOException {
-        Process holding = Scribe.start(file().toString(), "hold", "" + millis);
+    /** Another process that keeps the lock until its input ends, or it. */
+    private Process hold() throws IOException {
+        Process holding = Scribe.start(file().toString(), "hold");
         assertEquals("true", holding.inputReader(StandardCharsets.UTF_8).readLine());
         return holding;
     }
