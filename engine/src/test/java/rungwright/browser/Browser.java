@@ -2,6 +2,7 @@ package rungwright.browser;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -10,15 +11,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** A Chromium without a window, in a folder of its own, with one page open. */
+/** A Chromium without a window, at home in a folder of its own, with one page open. */
 public final class Browser implements AutoCloseable {
+    /** How long the slowest machine may take for one thing; only a browser that hangs takes longer. */
+    static final long PATIENCE = TimeUnit.MINUTES.toNanos(15);
+
     private static final JsonMapper JSON = JsonMapper.shared();
-    private static final long PATIENCE = TimeUnit.SECONDS.toNanos(20);
 
     private final Process process;
     private final Path folder;
@@ -36,10 +40,9 @@ public final class Browser implements AutoCloseable {
         Assumptions.assumeTrue(program.isPresent(),
                 "no Chromium is installed, so no page is tried in one (Debian: apt-get install chromium)");
         Path folder = Files.createTempDirectory("browser");
-        Process process = new ProcessBuilder(program.get().toString(), "--headless", "--no-sandbox",
+        Process process = start(folder, program.get().toString(), "--headless", "--no-sandbox",
                 "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run", "--lang=en-GB",
-                "--remote-debugging-port=0", "--user-data-dir=" + folder, "about:blank")
-                .redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+                "--remote-debugging-port=0", "--user-data-dir=" + folder, "about:blank");
         Path port = folder.resolve("DevToolsActivePort");
         long start = System.nanoTime();
         while (Files.notExists(port) || Files.readAllLines(port).size() < 2) {
@@ -56,11 +59,35 @@ public final class Browser implements AutoCloseable {
         return browser;
     }
 
-    private static Optional<Path> installed() {
-        return Stream.of(System.getenv("PATH").split(File.pathSeparator))
-                .flatMap(folder -> Stream.of("chromium", "chromium-browser", "google-chrome")
-                        .map(name -> Path.of(folder, name)))
-                .filter(Files::isExecutable).findFirst();
+    /** One that runs; where Ubuntu's snap is missing, there is a script of its name that only says so. */
+    private static Optional<Path> installed() throws IOException, InterruptedException {
+        for (String folder : System.getenv().getOrDefault("PATH", "").split(File.pathSeparator)) {
+            for (String name : List.of("chromium", "chromium-browser", "google-chrome")) {
+                Path program = Path.of(folder, name);
+                if (Files.isRegularFile(program) && Files.isExecutable(program) && runs(program)) {
+                    return Optional.of(program);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean runs(Path program) throws IOException, InterruptedException {
+        Path folder = Files.createTempDirectory("browser");
+        try {
+            return start(folder, program.toString(), "--version").waitFor() == 0;
+        } finally {
+            delete(folder);
+        }
+    }
+
+    /** Starts a program that keeps in a folder what it else would keep in its user's home. */
+    private static Process start(Path folder, String... command) throws IOException {
+        ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD);
+        builder.environment().keySet().removeIf(name -> name.startsWith("XDG_"));
+        builder.environment().put("HOME", folder.toString());
+        return builder.start();
     }
 
     /** What a method of the protocol gives back. */
@@ -107,10 +134,15 @@ public final class Browser implements AutoCloseable {
 
     /** Waits until an expression holds. */
     public void await(String expression) throws InterruptedException {
+        await(() -> holds(expression), "never came true: " + expression);
+    }
+
+    /** Waits until something has come; else the test fails with a message. */
+    static void await(BooleanSupplier come, String message) throws InterruptedException {
         long start = System.nanoTime();
-        while (!holds(expression)) {
+        while (!come.getAsBoolean()) {
             if (System.nanoTime() - start > PATIENCE) {
-                throw new AssertionError("never came true: " + expression);
+                throw new AssertionError(message);
             }
             Thread.sleep(10);
         }
@@ -138,12 +170,18 @@ public final class Browser implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
-        wire.send("Browser.close", Map.of());
-        process.onExit().completeOnTimeout(process, 5, TimeUnit.SECONDS).join();
-        process.descendants().forEach(ProcessHandle::destroyForcibly);
+        List<ProcessHandle> helpers = process.descendants().toList();
         process.destroyForcibly().onExit().join();
+        helpers.forEach(ProcessHandle::destroyForcibly);
+        delete(folder);
+    }
+
+    private static void delete(Path folder) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {
             files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+        } catch (UncheckedIOException gone) {
+            // A helper that was about to end had begun to tidy up; what is left is in the temp folder.
+            return;
         }
     }
 }

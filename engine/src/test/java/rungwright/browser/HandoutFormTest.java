@@ -139,9 +139,7 @@ class HandoutFormTest {
                 folder.toString()));
         keys.to("Your entries so far").enter().to("Save as a file").enter();
         Path file = folder.resolve("my-sessions.jsonl");
-        for (int wait = 0; wait < 500 && Files.notExists(file); wait++) {
-            Thread.sleep(10);
-        }
+        Browser.await(() -> Files.exists(file), file + " was not saved");
         assertEquals(saved, Files.readAllLines(file));
         Pages.give(browser, Files.writeString(folder.resolve("other.jsonl"),
                 "{\"form\":1,\"event\":\"enrol\"}\n"));

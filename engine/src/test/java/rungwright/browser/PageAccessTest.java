@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -44,8 +45,9 @@ class PageAccessTest {
 
     private static Path made(String name, String... arguments) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PrintStream err = new PrintStream(new ByteArrayOutputStream(), true);
-        int exit = Main.run(InputStream.nullInputStream(), new PrintStream(out, true), err, arguments);
+        PrintStream err = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
+        int exit = Main.run(InputStream.nullInputStream(), new PrintStream(out, true, StandardCharsets.UTF_8),
+                err, arguments);
         assertEquals(0, exit, () -> String.join(" ", arguments));
         return Files.write(folder.resolve(name + ".html"), out.toByteArray());
     }

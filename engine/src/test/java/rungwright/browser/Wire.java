@@ -22,7 +22,6 @@ import tools.jackson.databind.json.JsonMapper;
 /** The line to one page of a browser: calls and their answers, and what the page reports by itself. */
 final class Wire implements WebSocket.Listener {
     private static final JsonMapper JSON = JsonMapper.shared();
-    private static final int PATIENCE = 60;
 
     private final Map<Integer, CompletableFuture<JsonNode>> waiting = new ConcurrentHashMap<>();
     private final List<String> events = new CopyOnWriteArrayList<>();
@@ -56,7 +55,7 @@ final class Wire implements WebSocket.Listener {
         waiting.put(number, answer);
         say(number, method, parameters);
         try {
-            JsonNode given = answer.get(PATIENCE, TimeUnit.SECONDS);
+            JsonNode given = answer.get(Browser.PATIENCE, TimeUnit.NANOSECONDS);
             if (given.has("error")) {
                 throw new AssertionError(method + ": " + given.get("error"));
             }
