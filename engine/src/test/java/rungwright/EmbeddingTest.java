@@ -76,8 +76,8 @@ class EmbeddingTest {
         List<Part> parts = parts();
         Path file = Files.writeString(folder.resolve("Page.java"), source(parts));
         assertEquals(0, ToolProvider.getSystemJavaCompiler().run(null, null, null, "-Xlint:all", "-Werror",
-                "-proc:none", "-cp", System.getProperty("java.class.path"), "-d", folder.toString(),
-                file.toString()));
+                "-proc:none", "-encoding", "UTF-8", "-cp", System.getProperty("java.class.path"), "-d",
+                folder.toString(), file.toString()));
         String[] printed = printed(folder).split(MARK + "\n", -1);
         assertEquals(parts.size() + 1, printed.length);
         for (int part = 0; part < parts.size(); part++) {

@@ -45,12 +45,13 @@ class LayoutTest {
         if (!Files.exists(ROOT.resolve(".git"))) {
             return Optional.empty();
         }
+        ProcessBuilder builder = new ProcessBuilder("git", "ls-files", "-z", "--cached", "--others",
+                "--exclude-standard").directory(ROOT.toFile()).redirectError(ProcessBuilder.Redirect.DISCARD);
+        // A hook of git's may be running us, for another checkout.
+        builder.environment().keySet().removeIf(name -> name.startsWith("GIT_"));
         Process git;
         try {
-            git = new ProcessBuilder("git", "ls-files", "-z", "--cached", "--others", "--exclude-standard")
-                    .directory(ROOT.toFile())
-                    .redirectError(ProcessBuilder.Redirect.DISCARD)
-                    .start();
+            git = builder.start();
         } catch (IOException noGit) {
             return Optional.empty();
         }

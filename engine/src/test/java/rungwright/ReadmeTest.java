@@ -82,8 +82,8 @@ class ReadmeTest {
         source.append("public class Embedded { public static void main(String[] none) throws Exception {\n")
                 .append(blocks("java").get(0).replace("spec-examples/", "../spec-examples/")).append("} }\n");
         Path file = Files.writeString(folder.resolve("Embedded.java"), source.toString());
-        assertEquals(0, ToolProvider.getSystemJavaCompiler().run(null, null, null, "-cp",
-                System.getProperty("java.class.path"), "-d", folder.toString(), file.toString()));
+        assertEquals(0, ToolProvider.getSystemJavaCompiler().run(null, null, null, "-encoding", "UTF-8",
+                "-cp", System.getProperty("java.class.path"), "-d", folder.toString(), file.toString()));
         assertTrue(printed(folder).startsWith("ADVANCE to assisted dip / 25 kg\n"));
     }
 

@@ -55,10 +55,10 @@ class SheetCommandTest {
         Files.delete(crew.resolve("Jorik.jsonl"));
         Files.delete(crew.resolve("Kaja.jsonl"));
         Files.delete(crew.resolve("Lior.jsonl"));
-        byte[] torn = Files.readAllBytes(crew.resolve("Mats.jsonl"));
+        String torn = Files.readString(crew.resolve("Mats.jsonl"));
         assertEquals(0, sheet("--date", "2026-03-04", "--stalled", "8"));
         assertFalse(shell.out().contains("stalled"), shell::out);
-        assertEquals(new String(torn), Files.readString(crew.resolve("Mats.jsonl")));
+        assertEquals(torn, Files.readString(crew.resolve("Mats.jsonl")));
     }
 
     @ParameterizedTest
