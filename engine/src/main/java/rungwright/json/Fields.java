@@ -24,17 +24,21 @@ final class Fields {
     /** The fields of an object; {@code what} names it in messages, as {@code state}. */
     static Fields of(Tree tree, String what) throws BadJsonException {
         if (tree.kind() != Tree.Kind.OBJECT) {
-            throw new BadJsonException(what.startsWith("`") ? what + " is an object in braces"
-                    : "a " + what + " is an object in braces");
+            throw new BadJsonException(one(what) + " is an object in braces");
         }
         return new Fields(what, tree.fields());
+    }
+
+    /** A thing with its article: {@code a state}, {@code an event}; what stands in back-ticks is a name. */
+    private static String one(String what) {
+        return (what.startsWith("`") ? "" : what.startsWith("e") ? "an " : "a ") + what;
     }
 
     /** Takes the number of the form, which is 1. */
     Fields form() throws BadJsonException {
         String form = text("form");
         if (!form.equals(Integer.toString(Form.NUMBER))) {
-            throw new BadJsonException("form " + Shown.quoted(form) + " of a " + what
+            throw new BadJsonException("form " + Shown.quoted(form) + " of " + one(what)
                     + " is not known; this is form "
                     + Form.NUMBER);
         }
@@ -49,7 +53,7 @@ final class Fields {
 
     /** Takes a field that must be there. */
     Tree need(String name) throws BadJsonException {
-        return find(name).orElseThrow(() -> new BadJsonException("a " + what + " needs the field `" + name
+        return find(name).orElseThrow(() -> new BadJsonException(one(what) + " needs the field `" + name
                 + "`"));
     }
 
@@ -68,7 +72,7 @@ final class Fields {
     int number(String name) throws BadJsonException {
         String text = text(name);
         if (!text.matches("\\d{1,9}")) {
-            throw new BadJsonException("`" + name + "` of a " + what + " is a whole number, not "
+            throw new BadJsonException("`" + name + "` of " + one(what) + " is a whole number, not "
                     + Shown.quoted(text));
         }
         return Integer.parseInt(text);
@@ -78,7 +82,7 @@ final class Fields {
     int count(String name) throws BadJsonException {
         int number = number(name);
         if (number == 0) {
-            throw new BadJsonException("`" + name + "` of a " + what + " counts from 1");
+            throw new BadJsonException("`" + name + "` of " + one(what) + " counts from 1");
         }
         return number;
     }
@@ -140,7 +144,7 @@ final class Fields {
     List<Tree> list(String name) throws BadJsonException {
         Optional<Tree> tree = find(name);
         if (tree.isPresent() && tree.get().kind() != Tree.Kind.LIST) {
-            throw new BadJsonException("`" + name + "` of a " + what + " is a list");
+            throw new BadJsonException("`" + name + "` of " + one(what) + " is a list");
         }
         return tree.map(Tree::items).orElse(List.of());
     }
@@ -156,7 +160,7 @@ final class Fields {
     void end() throws BadJsonException {
         if (!left.isEmpty()) {
             String name = left.keySet().iterator().next();
-            throw new BadJsonException(Shown.quoted(name) + " is no field of a " + what
+            throw new BadJsonException(Shown.quoted(name) + " is no field of " + one(what)
                     + Suggest.closest(name, known).map(word -> "; did you mean `" + word + "`?").orElse(""));
         }
     }
@@ -173,7 +177,7 @@ final class Fields {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeParseException e) {
-            throw new BadJsonException("`" + name + "` of a " + what + " is a date like 2026-03-02, not "
+            throw new BadJsonException("`" + name + "` of " + one(what) + " is a date like 2026-03-02, not "
                     + Shown.quoted(text));
         }
     }

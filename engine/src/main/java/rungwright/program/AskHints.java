@@ -22,7 +22,12 @@ final class AskHints {
             new Hint("(?:minimum|min\\.?|from) (.+)", "at least "),
             new Hint("(?:is|equals|exactly|equal to) (.+)", ""));
     private static final Pattern RANGE = Pattern.compile(
-            "(?:between )?(\\S+?(?: [a-z]+| %)?) ?(?:-|–|—|\\.\\.|and|until) ?(\\S+(?: [a-z]+| %)?)");
+            "(?:between )?(\\S+?(?: [a-z]+| %)?) ?(?:-|–|—|\\.\\.|and|until|bis) ?(\\S+(?: [a-z]+| %)?)");
+
+    /** What is counted has no unit: {@code 14 days} of days away are {@code 14}. */
+    private static final Pattern COUNTED =
+            Pattern.compile("(?<=\\d) ?(?:days?|sessions?|sets?|reps?|times)\\b");
+    private static final Pattern PHRASE = Pattern.compile("(?:at least|at most|over|under|not) ");
 
     private AskHints() {
     }
@@ -33,18 +38,22 @@ final class AskHints {
             return Optional.empty();
         }
         Optional<WhichSets> sets = WhichSets.endOf(tidy);
-        String rest = sets.map(which -> tidy.substring(0, tidy.length() - which.words().length()))
+        String all = sets.map(which -> tidy.substring(0, tidy.length() - which.words().length()))
                 .orElse(tidy);
+        String rest = COUNTED.matcher(all).replaceAll("");
         String end = sets.map(WhichSets::words).orElse("");
         for (Hint each : HINTS) {
             Matcher matcher = each.written().matcher(rest);
             if (matcher.matches()) {
-                return Optional.of(each.words() + matcher.group(1) + end);
+                boolean whole = PHRASE.matcher(matcher.group(1)).lookingAt();
+                return Optional.of((whole ? "" : each.words()) + matcher.group(1) + end);
             }
         }
         Matcher range = RANGE.matcher(rest);
-        return range.matches() ? Optional.of(range.group(1) + " to " + range.group(2) + end)
-                : Optional.empty();
+        if (range.matches()) {
+            return Optional.of(range.group(1) + " to " + range.group(2) + end);
+        }
+        return rest.equals(all) ? Optional.empty() : Optional.of(rest + end);
     }
 
     /** A way of writing, and the words of the phrase that it means. */

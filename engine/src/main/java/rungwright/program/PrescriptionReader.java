@@ -66,7 +66,8 @@ final class PrescriptionReader {
         return spec.entry(key).flatMap(entry -> {
             Optional<Prescription.Between> read = BetweenText.read(Tidy.of(entry.value()))
                     .filter(range -> fits.test(range.least()) && fits.test(range.most()));
-            return read.isPresent() ? read : refuse(entry, "is not what `" + key + "` takes", hint);
+            return read.isPresent() ? read : refuse(entry, "is not what `" + key + "` takes",
+                    AmountReader.unitHint(Tidy.of(entry.value())).orElse(hint));
         });
     }
 

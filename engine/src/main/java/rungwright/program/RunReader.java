@@ -34,7 +34,8 @@ final class RunReader {
         int to = tidy.indexOf(TO);
         if (to < 0) {
             return troubles.refuse(Code.BAD_VALUE, text.place(), Shown.quoted(tidy) + " is no run of rungs",
-                    "write `20 to 60 kg by 2.5`, or a list such as `[hip height, knee height, floor]`");
+                    ValuesReader.listed(tidy).map(list -> "write `" + Shown.line(list) + "`").orElse("write"
+                            + " `20 to 60 kg by 2.5`, or a list such as `[hip height, knee height, floor]`"));
         }
         String rest = tidy.substring(to + TO.length());
         int by = rest.lastIndexOf(BY);

@@ -68,7 +68,9 @@ final class ValuesReader {
         Optional<RangeText> range = RangeText.read(tidy);
         if (range.isEmpty()) {
             return troubles.refuse(Code.BAD_VALUE, place, Shown.quoted(tidy) + " is no range of values",
-                    FORMS);
+                    AskHints.of(tidy).filter(meant -> RangeText.read(meant).isPresent())
+                            .or(() -> listed(tidy)).map(meant -> "write `" + Shown.line(meant) + "`")
+                            .orElse(FORMS));
         }
         Optional<Amount> least = amounts.read(range.get().least(), place);
         Optional<Amount> most = amounts.read(range.get().most(), place);
@@ -80,6 +82,11 @@ final class ValuesReader {
         return SharedUnit.of(Stream.of(least, most, step).map(Optional::get).toList(), place, troubles)
                 .flatMap(unit -> scale(SharedUnit.in(unit, least.get()), SharedUnit.in(unit, most.get()),
                         SharedUnit.in(unit, step.get()), unit, place));
+    }
+
+    /** The list that was meant by names with commas between them. */
+    static Optional<String> listed(String tidy) {
+        return tidy.contains(", ") ? Optional.of("[" + tidy + "]") : Optional.empty();
     }
 
     private Optional<Scale> scale(Ratio least, Ratio most, Ratio step, Unit unit, Place place) {

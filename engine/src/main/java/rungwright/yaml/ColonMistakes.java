@@ -18,6 +18,8 @@ final class ColonMistakes {
 
     private static final Pattern VALUE = Pattern.compile(".*: +[^\\s#].*");
 
+    private static final Pattern EQUALS = Pattern.compile("([^=:\"'{\\[]*[^\\s=:\"'{\\[<>]) *= *([^\\s=].*)");
+
     private ColonMistakes() {
     }
 
@@ -31,7 +33,7 @@ final class ColonMistakes {
         }
         if (mistake.says("could not find expected ':'")) {
             return Optional.of(withoutSpace(mistake.source(), mistake.start().line())
-                    .orElseGet(() -> withoutColon(mistake.source(), mistake.start())));
+                    .orElseGet(() -> withoutColon(mistake, mistake.start())));
         }
         if (!mistake.says("expected <block end>")) {
             return Optional.empty();
@@ -77,7 +79,7 @@ final class ColonMistakes {
         String line = mistake.source().line(above);
         Optional<Diagnosis> noSpace = withoutSpace(mistake.source(), above);
         return noSpace.isPresent() || line.contains(":") || isMoreText(mistake, above) ? noSpace
-                : Optional.of(withoutColon(mistake.source(), new Place(above, Mistake.indentation(line))));
+                : Optional.of(withoutColon(mistake, new Place(above, Mistake.indentation(line))));
     }
 
     /** Whether a line goes on with the value of a key above it. */
@@ -109,13 +111,30 @@ final class ColonMistakes {
                 "write `" + Shown.line(key + ": " + text.substring(after).strip()) + "`");
     }
 
-    private static Diagnosis withoutColon(Source source, Place place) {
-        String text = source.from(place).strip();
+    private static Diagnosis withoutColon(Mistake mistake, Place place) {
+        String text = mistake.source().from(place).strip();
         if (text.startsWith("-") && text.length() > 1) {
             return Diagnosis.syntax(place, "a space is missing after the `-`",
                     "write `- " + Shown.text(text.substring(1).strip()) + "`");
         }
         return Diagnosis.syntax(place, Shown.quoted(text) + " is neither a key with its `:` nor a value",
-                "write `" + Shown.text(text) + ":` where it is a key");
+                Optional.of(text).filter(all -> !opens(mistake.source(), place))
+                        .flatMap(ColonMistakes::keyAndValue).map(line -> "write `" + Shown.line(line) + "`")
+                        .orElse("write `" + Shown.text(text) + ":` where it is a key"));
+    }
+
+    /** Whether the next line begins further right, as what belongs to a key does. */
+    private static boolean opens(Source source, Place place) {
+        String next = place.line() < source.lines() ? source.line(place.line() + 1) : "";
+        return !next.isBlank() && Mistake.indentation(next) > place.column();
+    }
+
+    /** The line that was meant by {@code ladder band} or {@code ladder = band}. */
+    private static Optional<String> keyAndValue(String text) {
+        Matcher equals = EQUALS.matcher(text);
+        return equals.matches() ? Optional.of(equals.group(1) + ": " + equals.group(2))
+                : Shape.everyKey().stream().filter(key -> text.startsWith(key + " "))
+                        .reduce((one, other) -> one.length() >= other.length() ? one : other)
+                        .map(key -> key + ": " + text.substring(key.length()).strip());
     }
 }

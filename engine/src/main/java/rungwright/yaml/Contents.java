@@ -3,6 +3,7 @@ package rungwright.yaml;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import rungwright.finding.Code;
 import rungwright.finding.Finding;
 import rungwright.finding.Shown;
@@ -11,6 +12,8 @@ import rungwright.spec.Text;
 
 /** What stands after a key, taken as the kind of thing that is meant there; anything else is reported. */
 final class Contents {
+    private static final Pattern BULLET = Pattern.compile("[-–—•·]");
+
     private final Findings findings;
 
     Contents(Findings findings) {
@@ -46,7 +49,9 @@ final class Contents {
         }
         Optional<Text> alone = text(pair);
         alone.ifPresent(text -> findings.aside(wrong(pair.value(), Shown.quoted(pair.name()), "a list")
-                .withHint("put it on a line of its own below `" + pair.name() + ":`, after `- `")));
+                .withHint(BULLET.matcher(text.value()).lookingAt()
+                        ? "begin each item with `- `, a hyphen and a space"
+                        : "put it on a line of its own below `" + pair.name() + ":`, after `- `")));
         return alone.stream().toList();
     }
 

@@ -46,7 +46,20 @@ final class LineMistakes {
         }
         return Optional.of(Diagnosis.syntax(mistake.place(),
                 "this line begins in column " + mistake.place().column() + ", which fits no line above it",
-                mistake.likeLine(Math.max(1, mistake.lineAbove()))));
+                outdented(mistake).map(line -> "begin line " + line + " in column " + mistake.place().column()
+                                + " too: it stands too far to the left")
+                        .orElseGet(() -> mistake.likeLine(Math.max(1, mistake.lineAbove())))));
+    }
+
+    /** A line above that begins left of this one and, though it is no section, ended the one above it. */
+    private static Optional<Integer> outdented(Mistake mistake) {
+        int above = mistake.lineAbove();
+        while (above > 0 && Mistake.indentation(mistake.source().line(above)) >= mistake.place().column()) {
+            above = mistake.lineAbove(above);
+        }
+        String key = above == 0 ? "" : mistake.source().line(above).replaceFirst(" *:.*", "");
+        return above == 0 || key.startsWith(" ") || Shape.SPEC.keys().contains(key) ? Optional.empty()
+                : Optional.of(above);
     }
 
     private static Optional<Diagnosis> after(Mistake mistake) {

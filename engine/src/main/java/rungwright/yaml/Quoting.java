@@ -13,6 +13,9 @@ final class Quoting {
     private static final Pattern ITEM = Pattern.compile("\\s*(?:- +)*");
     private static final Pattern NEXT = Pattern.compile("\\s*[}\\]].*|\\s*,\\s*[^{}\\[\\],:\"']+:(?: .*|$)");
 
+    // What word processors make of quotes: English, German and French ones.
+    private static final Pattern CURLY = Pattern.compile("[“”„‘’‚«»]([^“”„‘’‚«»]*)[“”‘’«»]");
+
     private Quoting() {
     }
 
@@ -39,8 +42,10 @@ final class Quoting {
         return end;
     }
 
-    /** A text in the quotes that do not stand in it. */
-    private static String quoted(String text) {
+    /** A text in the quotes that do not stand in it; those of a word processor around it go. */
+    static String quoted(String written) {
+        Matcher curly = CURLY.matcher(written);
+        String text = curly.matches() ? curly.group(1) : written;
         boolean single = text.contains("\"") || text.contains("\\");
         return single ? "'" + text.replace("'", "''") + "'" : "\"" + text + "\"";
     }

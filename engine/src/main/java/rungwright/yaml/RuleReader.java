@@ -6,6 +6,7 @@ import java.util.Optional;
 import rungwright.finding.Code;
 import rungwright.finding.Finding;
 import rungwright.finding.Place;
+import rungwright.finding.Suggest;
 import rungwright.finding.Shown;
 import rungwright.spec.ConditionSpec;
 import rungwright.spec.RuleKind;
@@ -52,7 +53,8 @@ final class RuleReader {
         } else if (kind == RuleKind.HOLD && WhenReader.isOtherwise(pair.value())) {
             read.add(holdOtherwise(pair, noOtherwise));
         } else if (!contents.isNothing(pair)) {
-            contents.wrongKind(pair, "a rule or a list of rules", hint(kind, pair.value()));
+            contents.wrongKind(pair, "a rule or a list of rules", kind == RuleKind.HOLD
+                    ? pair.value().scalar().map(RuleReader::restHint).orElse("") : hint(kind, pair.value()));
         }
         return read;
     }
@@ -78,6 +80,12 @@ final class RuleReader {
         return WhenReader.isOtherwise(node) && kind != RuleKind.STOP
                 ? "write `{ when: otherwise }`"
                 : "write `{ when: { measure: phrase } }` with the other keys of the rule";
+    }
+
+    private static String restHint(Node.Scalar hold) {
+        return Suggest.closest(hold.value(), List.of(WhenReader.OTHERWISE)).isPresent()
+                ? "write `hold: otherwise`"
+                : "write `otherwise` for whatever is left, or `{ when: { measure: phrase } }`";
     }
 
     private RuleSpec holdOtherwise(Node.Pair pair, String noOtherwise) {

@@ -29,10 +29,14 @@ final class Source {
         this.lineStarts = lineStarts(points);
     }
 
-    /** The source of a text; what it may not hold is reported. A byte-order mark before it is left out. */
+    /**
+     * The source of a text; what it may not hold is reported. A byte-order mark before it is left out, and
+     * the no-break and other spaces of word processors are common ones: nobody can see the difference.
+     */
     static Source of(String text, Findings findings) {
         boolean marked = !text.isEmpty() && text.charAt(0) == MARK_OF_ORDER;
-        Source source = new Source(text.substring(marked ? 1 : 0).codePoints().toArray());
+        Source source = new Source(text.substring(marked ? 1 : 0).codePoints()
+                .map(point -> Character.getType(point) == Character.SPACE_SEPARATOR ? ' ' : point).toArray());
         source.strikeUnreadable(findings);
         return source.strikeHugeEscapes(findings);
     }

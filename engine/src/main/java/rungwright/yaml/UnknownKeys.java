@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rungwright.finding.Code;
 import rungwright.finding.Finding;
@@ -17,6 +18,9 @@ import rungwright.finding.Suggest;
 final class UnknownKeys {
     /** Keys whose value is text for people, where a comma may stand between digits. */
     private static final Set<String> PROSE = Set.of("ask", "say", "name", "exercise", "cues");
+
+    /** Keys whose value may be a list of names. */
+    private static final Set<String> LISTS = Set.of("rungs", "values");
 
     private final Node.Mapping map;
     private final Shape shape;
@@ -62,7 +66,8 @@ final class UnknownKeys {
     /** Reports a key and, where it is close to one that is not there, reads it as that one. */
     private void reportAndGuess(Node.Pair pair, Finding finding) {
         Optional<String> close = Suggest.closest(pair.name(), shape.keys());
-        Finding hinted = finding.withHint(missingSpace(pair).orElseGet(() -> suggestion(close)));
+        Finding hinted = finding.withHint(missingSpace(pair).or(() -> strayStage(pair, close))
+                .orElseGet(() -> suggestion(close)));
         if (close.filter(this::isFree).isPresent()) {
             known.add(pair.as(close.get()));
             findings.aside(hinted);
@@ -79,7 +84,24 @@ final class UnknownKeys {
         Node.Pair before = map.pairs().get(index - 1);
         return Optional.of(before).filter(pair -> !PROSE.contains(pair.name()))
                 .flatMap(pair -> DecimalComma.joined(pair, map.pairs().get(index)))
-                .map(number -> joinNumber(before, number)).orElseGet(() -> tornText(index, last));
+                .map(number -> joinNumber(before, number))
+                .orElseGet(() -> isList(before) ? list(index, last) : tornText(index, last));
+    }
+
+    private boolean isList(Node.Pair pair) {
+        return LISTS.contains(pair.name()) && !known.isEmpty() && known.get(known.size() - 1).equals(pair);
+    }
+
+    /** Reads on with the list that was meant; gives the hint to write it. */
+    private String list(int index, int last) {
+        Node.Pair before = map.pairs().get(index - 1);
+        List<Node> items = new ArrayList<>(List.of(before.value()));
+        map.pairs().subList(index, last + 1).forEach(piece -> items.add(piece.key()));
+        known.set(known.size() - 1, new Node.Pair(before.key(),
+                new Node.Listing(before.value().place(), items, false)));
+        return "write a list in brackets: `" + before.name() + ": [" + items.stream()
+                .flatMap(item -> item.scalar().stream()).map(item -> Shown.line(item.value()))
+                .collect(Collectors.joining(", ")) + "]`";
     }
 
     /** Reads on with the number that was meant; gives the hint to write it. */
@@ -115,8 +137,18 @@ final class UnknownKeys {
         Node.Pair start = map.pairs().get(index - 1);
         StringBuilder text = new StringBuilder(start.value().scalar().map(Node.Scalar::value).orElse(""));
         map.pairs().subList(index, last + 1).forEach(piece -> text.append(", ").append(piece.name()));
-        return "inside { } a text with a comma stands in quotes: `" + Shown.text(start.name()) + ": \""
-                + Shown.line(text.toString()) + "\"`";
+        return "inside { } a text with a comma stands in quotes: `" + Shown.text(start.name()) + ": "
+                + Quoting.quoted(Shown.line(text.toString())) + "`";
+    }
+
+    /** A stage that begins too far to the left, among the sections, or to the right, in another stage. */
+    private Optional<String> strayStage(Node.Pair pair, Optional<String> close) {
+        boolean below = shape == Shape.SPEC && pair.value().mapping().filter(map -> map.pairs().stream()
+                .anyMatch(key -> Shape.STAGE.keys().contains(key.name()))).isPresent();
+        boolean beside = shape == Shape.STAGE && !map.isFlow() && pair.value().scalar()
+                .filter(Node.Scalar::isNothing).isPresent();
+        return close.isPresent() || !below && !beside ? Optional.empty()
+                : Optional.of("where it is a stage, begin it in the column in which the other stages begin");
     }
 
     private Optional<String> missingSpace(Node.Pair pair) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rungwright.finding.Code;
 import rungwright.finding.Finding;
 import rungwright.finding.Place;
@@ -20,6 +22,14 @@ final class WhenReader {
 
     private static final Pattern PROSE =
             Pattern.compile("(\\S.*?) ((?:at least|at most|over|under|not) \\S.*)");
+
+    /** Prose longer than this is not taken apart. */
+    private static final int MOST_PROSE = 200;
+
+    // Where the next criterion begins, and not where a phrase goes on.
+    private static final String NEXT = "(?=\\S[^,]*? (?:at least|at most|over|under|not) )";
+    private static final Pattern AND = Pattern.compile("(?:,| and) +" + NEXT);
+    private static final Pattern OR = Pattern.compile(",? or +" + NEXT);
 
     private final Findings findings;
     private final Contents contents;
@@ -94,9 +104,17 @@ final class WhenReader {
         if (Suggest.closest(written, List.of(OTHERWISE)).isPresent()) {
             return "write `otherwise` as the only thing after `when`";
         }
-        return prose.matches()
-                ? "write `{ " + Shown.text(prose.group(1) + ": " + prose.group(2)) + " }`"
+        return written.length() <= MOST_PROSE && prose.matches()
+                ? "write `" + Shown.line(maps(written)) + "`"
                 : "write `{ measure: phrase }`, such as `{ reps: at least 12 }`";
+    }
+
+    /** Prose as maps: of {@code reps at least 8 or pain under 3} there are two. */
+    private static String maps(String written) {
+        List<String> any = Stream.of(OR.split(written)).map(all -> "{ " + Stream.of(AND.split(all))
+                .map(one -> PROSE.matcher(one).replaceFirst("$1: $2"))
+                .collect(Collectors.joining(", ")) + " }").toList();
+        return any.size() == 1 ? any.get(0) : "[ " + String.join(", ", any) + " ]";
     }
 
     private Optional<ConditionSpec.AllOf> allOf(Node.Mapping map) {

@@ -96,6 +96,13 @@ class ExamplesRoundTripTest {
     }
 
     @Test
+    void anEventHasItsArticle() {
+        BadJsonException bad = assertThrows(BadJsonException.class, () -> EventJson.read(
+                "{\"form\":1,\"event\":\"clearance\",\"date\":\"09.03.2026\",\"by\":\"Dr. Ahlers\"}"));
+        assertEquals("`date` of an event is a date like 2026-03-02, not `09.03.2026`", bad.getMessage());
+    }
+
+    @Test
     void theEventsOfThePageAreEvents() throws IOException, BadJsonException {
         List<String> shown = Files.readAllLines(Path.of("..", "docs", "json-forms.md")).stream()
                 .filter(line -> line.startsWith("{\"form\":1,\"event\"")).toList();

@@ -42,6 +42,14 @@ class AskHintsTest {
     }
 
     @Test
+    void noWordStandsTwiceAndWhatIsCountedHasNoUnit() {
+        Map<String, String> meant = Map.of("5 bis 12", "5 to 12", "at least 1:30 min", "at least 1:30",
+                "at least 12+", "at least 12", "over 21 days", "over 21", "14-27 days", "14 to 27",
+                "3 sessions or more", "at least 3");
+        meant.forEach((written, phrase) -> assertEquals(Optional.of(phrase), AskHints.of(written), written));
+    }
+
+    @Test
     void whatIsFarFromAnyPhraseIsNotGuessedAt() {
         assertEquals(Optional.empty(), AskHints.of("twelve"));
         assertEquals(Optional.empty(), AskHints.of("at leest 8"));

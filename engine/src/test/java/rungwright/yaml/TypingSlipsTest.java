@@ -1,10 +1,12 @@
 package rungwright.yaml;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import rungwright.finding.Finding;
+import rungwright.program.Checked;
 
 /** Slips that are easily made when typing: each is one finding, and its hint is the line to write. */
 class TypingSlipsTest {
@@ -99,5 +101,85 @@ class TypingSlipsTest {
     void aTextWithSeveralColonsIsOneFinding() {
         assertEquals("11:14 [yaml-syntax] put the text in quotes: `say: \"Stop: now: Come down.\"`",
                 only("say: Come", "say: Stop: now: Come"));
+    }
+
+    @Test
+    void theSpacesOfAWordProcessorAreCommonOnes() {
+        assertEquals(List.of(), SpecReader.read(SPEC.replace("at least 4", "at\u00a0least\u202f4")
+                .replace("body mass:", "body\u00a0mass:").replace("    do: {", "\u00a0\u00a0  do:\u00a0{"))
+                .findings());
+    }
+
+    @Test
+    void theQuotesOfAWordProcessorGoWhereOthersAreNeeded() {
+        assertEquals("11:15 [yaml-syntax] put the text in quotes: `say: \"Stop: come down.\"`",
+                only("say: Come down.", "say: \u201cStop: come down.\u201d"));
+        assertEquals("16:74 [unknown-key] inside { } a text with a comma stands in quotes: "
+                + "`say: \"Well, done.\"`", only("say: Well done.", "say: \u201eWell, done.\u201c"));
+    }
+
+    @Test
+    void aKeyWithoutItsColonIsToldWithItsValue() {
+        assertEquals("11:5 [yaml-syntax] write `say: Come down.`", only("say: Come", "say Come"));
+        assertEquals("11:5 [yaml-syntax] write `say: Come down.`", only("say: Come", "say = Come"));
+        assertEquals("14:3 [yaml-syntax] write `hold rope:` where it is a key",
+                only("smooth rope:", "hold rope"));
+    }
+
+    @Test
+    void aListWithoutItsBracketsIsToldWithThem() {
+        assertEquals("8:26 [unknown-key] write a list in brackets: `values: [loose, locked]`",
+                only("[loose, locked]", "loose, locked"));
+    }
+
+    @Test
+    void anItemWithoutItsSpaceIsToldHowItemsBegin() {
+        assertEquals("4:11 [wrong-kind] begin each item with `- `, a hyphen and a space",
+                only("trainee:", "cautions: \u2022 Warm up.\ntrainee:"));
+    }
+
+    @Test
+    void proseAfterWhenIsToldAsCriteria() {
+        String rule = "{ height: at least 4 m, feet: locked }";
+        assertEquals("16:22 [wrong-kind] write `{ height: at least 4 m, feet: not loose }`",
+                only(rule, "height at least 4 m and feet not loose"));
+        assertEquals("16:22 [wrong-kind] write `[ { height: at least 4 m }, { feet: not loose } ]`",
+                only(rule, "height at least 4 m or feet not loose"));
+    }
+
+    @Test
+    void aUnitThatIsWrittenOutIsToldWithItsSign() {
+        String end = "? the units are s, min, kg, g, lb, m, cm, km, %";
+        for (String[] each : new String[][] {{"2 min", "2 minutes", "min"}, {"0 to 6 m", "0 to 6 metres", "m"},
+            {"30 to 200 kg", "30 to 200 Kilos", "kg"}, {"least 4 m", "least 4 meters", "m"}}) {
+            List<Finding> found = Checked.read(SPEC.replace(each[0], each[1])).findings();
+            assertTrue(found.stream().anyMatch(one -> one.hint().equals("did you mean `" + each[2] + "`" + end)),
+                    found::toString);
+        }
+    }
+
+    @Test
+    void aRangeWithADashIsToldWithTo() {
+        for (String slip : new String[] {"0-6 m", "0 \u2013 6 m", "0 bis 6 m"}) {
+            assertTrue(Checked.read(SPEC.replace("0 to 6 m by 0.25", slip)).findings().stream()
+                    .anyMatch(one -> one.hint().equals("write `0 to 6 m`")), slip);
+        }
+    }
+
+    @Test
+    void aHoldWithoutAConditionIsToldTheWordForTheRest() {
+        String hold = "{ when: { height: 1 to 3.75 m } }";
+        assertEquals("17:11 [wrong-kind] write `hold: otherwise`", only(hold, "otherwhise"));
+        assertEquals("17:11 [wrong-kind] write `otherwise` for whatever is left, or "
+                + "`{ when: { measure: phrase } }`", only(hold, "else"));
+    }
+
+    @Test
+    void aStageInTheWrongColumnIsToldSo() {
+        String column = "where it is a stage, begin it in the column in which the other stages begin";
+        assertEquals("19:5 [unknown-key] " + column, only("to: same place }\n", "to: same place }\n    knots:\n"));
+        String left = SPEC + "knots:\n    hold: otherwise\n  loops:\n    hold: otherwise\n";
+        assertEquals(List.of(column, "begin line 19 in column 3 too: it stands too far to the left"),
+                SpecReader.read(left).findings().stream().map(Finding::hint).toList());
     }
 }
