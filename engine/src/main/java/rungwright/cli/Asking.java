@@ -58,7 +58,7 @@ final class Asking {
             if (!answer.isFine()) {
                 say(AskText.again(answer.mistakes()));
             } else if (question.topic() == Question.Topic.SET && parts != sets && !text.isEmpty()) {
-                out.println(words.otherNumber(parts, sets));
+                say(AskText.again(List.of(words.otherNumber(parts, sets))));
             } else {
                 return answer.values();
             }

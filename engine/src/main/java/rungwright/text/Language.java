@@ -60,6 +60,11 @@ public enum Language {
         return local.startsWith("about ") ? words("rules").say("about", local.substring(6)) : local;
     }
 
+    /** Whether a comma stands before the decimals: {@code 2,5}. */
+    boolean writesDecimalCommas() {
+        return mark.equals(",");
+    }
+
     /** A day: {@code 2026-03-04}, {@code 04.03.2026}. */
     public String day(LocalDate day) {
         return days.format(day);

@@ -3,6 +3,7 @@ package rungwright.text;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rungwright.finding.Shown;
@@ -21,6 +22,10 @@ import rungwright.step.State;
  * what to do next; or why it is not, and the way out.
  */
 public final class LogText implements Written.Cases<Void> {
+    /** What is said where somebody else writes to the journal. */
+    private static final Map<Class<?>, String> OTHERS = Map.of(BusyException.class, "busy",
+            OvertakenException.class, "overtaken");
+
     private final Program program;
     private final Wording wording;
     private final Words words;
@@ -67,11 +72,9 @@ public final class LogText implements Written.Cases<Void> {
         if (language == Language.ENGLISH) {
             return words.say("notRecorded", reason);
         }
-        if (why instanceof BusyException || why instanceof OvertakenException) {
-            return words.say("notRecorded", words.say(why instanceof BusyException ? "busy" : "overtaken",
-                    Shown.quoted(naming.journal())));
-        }
-        return words.say("notRecordedSince", reason);
+        return Optional.ofNullable(OTHERS.get(why.getClass()))
+                .map(key -> words.say("notRecorded", words.say(key, Shown.quoted(naming.journal()))))
+                .orElseGet(() -> words.say("notRecordedSince", reason));
     }
 
     @Override

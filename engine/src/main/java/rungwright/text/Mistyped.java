@@ -2,11 +2,15 @@ package rungwright.text;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import rungwright.finding.Shown;
 import rungwright.measure.Measure;
 
 /** What is wrong with an answer to a question, a sentence each. */
 final class Mistyped {
+    /** Two numbers with a comma and no blank between them, and no third. */
+    private static final Pattern TWO = Pattern.compile("(?<![0-9.,])([0-9]+),([0-9]+)(?![0-9.,])");
+
     private final Question question;
     private final Wording wording;
     private final Words words;
@@ -26,6 +30,22 @@ final class Mistyped {
             wrong = words.say("answer.oneValue", wrong);
         }
         return wrong + ".";
+    }
+
+    /**
+     * Of numbers between commas that somebody whose language writes decimals with a comma may have meant as
+     * one: {@code 18,5} where 18.5 is a value.
+     */
+    List<String> ambiguous(String text, Optional<String> unit) {
+        if (!words.language().writesDecimalCommas()) {
+            return List.of();
+        }
+        return TWO.matcher(text).results()
+                .filter(two -> question.value((two.group(1) + "." + two.group(2) + " " + unit.orElse(""))
+                        .strip()).isPresent())
+                .map(two -> words.say("answer.ambiguous", Shown.quoted(two.group()),
+                        Shown.quoted(two.group(1) + "." + two.group(2)),
+                        Shown.quoted(two.group(1) + ", " + two.group(2)))).toList();
     }
 
     /** Of one part among several. */

@@ -81,7 +81,7 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
         }
         List<String> parts = isNone(text) ? List.of() : parts(text);
         List<String> values = new ArrayList<>();
-        List<String> mistakes = new ArrayList<>();
+        List<String> mistakes = new ArrayList<>(mistyped.ambiguous(text, unit(text)));
         for (int part = 0; part < parts.size(); part++) {
             String each = parts.get(part);
             Optional<String> value = each.isEmpty() && topic == Topic.SET ? Optional.of("") : value(each);
@@ -108,11 +108,15 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
     /** The parts between commas; a unit behind the last is that of all plain numbers before it. */
     private static List<String> parts(String text) {
         List<String> parts = new ArrayList<>(Arrays.stream(text.split(",", -1)).map(String::strip).toList());
-        Optional<String> unit = Amount.read(parts.get(parts.size() - 1).toLowerCase(Locale.ROOT))
-                .map(Amount::unit).filter(each -> each != Unit.NONE).map(Unit::symbol);
-        unit.ifPresent(symbol -> parts.replaceAll(each -> Amount.read(each)
+        unit(text).ifPresent(symbol -> parts.replaceAll(each -> Amount.read(each)
                 .filter(amount -> amount.unit() == Unit.NONE).isPresent() ? each + " " + symbol : each));
         return parts;
+    }
+
+    /** The unit behind the last part. */
+    private static Optional<String> unit(String text) {
+        return Amount.read(text.substring(text.lastIndexOf(',') + 1).strip().toLowerCase(Locale.ROOT))
+                .map(Amount::unit).filter(each -> each != Unit.NONE).map(Unit::symbol);
     }
 
     /** A value as the program writes it; nothing where it is none. */

@@ -117,18 +117,19 @@ class GermanLogTest {
 
     @Test
     void whatIsTypedWronglyIsSaidInGerman() {
-        assertWrong("Nicht eingetragen, denn an den Angaben stimmt etwas nicht: - `--why` passt nicht zu einer"
-                + " Einheit. - `x` in Satz 2 ist kein Wert von `qrep`; möglich ist 0 bis 30. - `qrepp` ist"
-                + " hier nicht bekannt; war `qrep` gemeint? - `qmass` ist eine Angabe zur Person; `facts`"
+        assertWrong("Nicht eingetragen, denn an den Angaben stimmt etwas nicht: - `--why` passt nicht zu"
+                + " einer Einheit. - `x` in Satz 2 ist kein Wert von `qrep`; möglich ist 0 bis 30. - `qrepp`"
+                + " ist hier nicht bekannt; war `qrep` gemeint? - `qmass` ist eine Angabe zur Person; `facts`"
                 + " ändert sie. - `qtest` ist ein Test; `facts` trägt einen neuen ein. - `Qy` ist nicht"
-                + " `NAME=VALUE`;", "session", "qrep=8,x", "qrepp=1", "qmass=3", "qtest=3", "Qy", "--why", "Qy");
+                + " `NAME=VALUE`;", "session", "qrep=8,x", "qrepp=1", "qmass=3", "qtest=3", "Qy",
+                "--why", "Qy");
         assertWrong("- `qrep` wird bei einer Einheit eingetragen, mit `session`. - `qown` ist zweimal da. -"
                 + " `zzzzz` ist hier nicht bekannt; bekannt sind `qmass`, `qlist`, `qown`, `qtest` und"
                 + " `qfar`.", "facts", "qrep=8", "qown=ja", "qown=nein", "zzzzz=1");
         assertWrong("- `--withdraw` passt nicht zu geänderten Angaben. - Sag, was sich geändert hat:",
                 "facts", "--withdraw");
-        assertWrong("- `--session` passt nicht zu einer Versetzung. - Sag, wohin: \"stage NAME\", \"stage NAME"
-                + " on rung NAME\", `start` oder `goal`. - Sag, warum:", "move", "--session", "2");
+        assertWrong("- `--session` passt nicht zu einer Versetzung. - Sag, wohin: \"stage NAME\", \"stage"
+                + " NAME on rung NAME\", `start` oder `goal`. - Sag, warum:", "move", "--session", "2");
         assertWrong("- `--late` passt nicht zu einer Berichtigung. - Sag, welcher Eintrag falsch ist",
                 "correct", "--late");
         assertWrong("- `Qy` ist ein Wort zu viel. - Sag, wer zugestimmt hat:", "cleared", "Qy");
@@ -173,8 +174,12 @@ class GermanLogTest {
         assertGerman("qfar, 0 bis 80 s [0 s]: > Möglich ist 0 bis 80 s, zum Beispiel 40 s; die Eingabetaste"
                 + " allein heißt 0 s.");
         assertTrue(shell.out().endsWith("Nichts ist eingetragen.\n"), shell::out);
+        assertTyped(1, "80\n30, 18,5\n", "> `18,5` kann eine Zahl oder zwei sein; schreib `18.5` oder"
+                + " `18, 5`.");
+        assertTyped(1, "80\n30, 18, 5\nnein\n20\n\n", "qlist 30 kg, 18 kg, 5 kg;");
+        assertTyped(1, "80\n30,18.5,8 kg\nnein\n20\n\n", "qlist 30 kg, 18,5 kg, 8 kg;");
         assertTyped(1, "80\nkeine\nnein\n20\n\n", "Einzutragen: Anfang vom Mi 04.03.2026");
         assertGerman("qlist keine; qown nein");
-        assertTyped(1, "", "ada fängt mit Qa an, am Mi 04.03.2026. Die Eingabetaste nimmt");
+        assertTyped(1, "", "ada fängt am Mi 04.03.2026 mit Qa an. Die Eingabetaste nimmt");
     }
 }

@@ -150,10 +150,12 @@ class TypingSlipsTest {
     @Test
     void aUnitThatIsWrittenOutIsToldWithItsSign() {
         String end = "? the units are s, min, kg, g, lb, m, cm, km, %";
-        for (String[] each : new String[][] {{"2 min", "2 minutes", "min"}, {"0 to 6 m", "0 to 6 metres", "m"},
+        for (String[] each : new String[][] {{"2 min", "2 minutes", "min"},
+            {"0 to 6 m", "0 to 6 metres", "m"},
             {"30 to 200 kg", "30 to 200 Kilos", "kg"}, {"least 4 m", "least 4 meters", "m"}}) {
             List<Finding> found = Checked.read(SPEC.replace(each[0], each[1])).findings();
-            assertTrue(found.stream().anyMatch(one -> one.hint().equals("did you mean `" + each[2] + "`" + end)),
+            String hint = "did you mean `" + each[2] + "`" + end;
+            assertTrue(found.stream().anyMatch(one -> one.hint().equals(hint)),
                     found::toString);
         }
     }
@@ -177,7 +179,8 @@ class TypingSlipsTest {
     @Test
     void aStageInTheWrongColumnIsToldSo() {
         String column = "where it is a stage, begin it in the column in which the other stages begin";
-        assertEquals("19:5 [unknown-key] " + column, only("to: same place }\n", "to: same place }\n    knots:\n"));
+        assertEquals("19:5 [unknown-key] " + column,
+                only("to: same place }\n", "to: same place }\n    knots:\n"));
         String left = SPEC + "knots:\n    hold: otherwise\n  loops:\n    hold: otherwise\n";
         assertEquals(List.of(column, "begin line 19 in column 3 too: it stands too far to the left"),
                 SpecReader.read(left).findings().stream().map(Finding::hint).toList());
