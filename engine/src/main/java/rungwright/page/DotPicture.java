@@ -63,11 +63,12 @@ public final class DotPicture {
     }
 
     /**
-     * In quotes; a line break of ours stays one, a backslash and a quote of the coach's stand as they are.
+     * In quotes; a line break of ours stays one, a backslash, a quote and an ampersand of the coach's, which
+     * Graphviz would read as the start of a letter's name, stand as they are.
      */
     private static String quoted(String words) {
         List<String> lines = words.lines().map(Shown::whole)
-                .map(line -> line.replace("\\", "\\\\").replace("\"", "\\\"")).toList();
+                .map(line -> line.replace("\\", "\\\\").replace("\"", "\\\"").replace("&", "&amp;")).toList();
         return "\"" + String.join("\\n", lines) + "\"";
     }
 }

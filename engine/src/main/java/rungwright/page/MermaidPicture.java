@@ -32,9 +32,10 @@ public final class MermaidPicture {
     /** The flowchart; nothing for a program that would go over the limits even with the shortest labels. */
     public static Optional<String> of(Outline outline, Language language) {
         Sketch sketch = Sketch.of(outline, language);
+        int edges = sketch.links().size() + (sketch.hasPlacement() ? 0 : 1);
         for (int longest = LONGEST_LABEL; longest >= SHORTEST_LABEL; longest /= 2) {
             String chart = new Chart(sketch, longest).text();
-            if (chart.length() <= MOST_CHARACTERS && sketch.links().size() <= MOST_EDGES) {
+            if (chart.length() <= MOST_CHARACTERS && edges <= MOST_EDGES) {
                 return Optional.of(chart);
             }
         }

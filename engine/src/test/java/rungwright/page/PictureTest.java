@@ -113,7 +113,7 @@ class PictureTest {
         String mermaid = MermaidPicture.of(outline).orElseThrow();
         assertFalse(mermaid.contains("<script"));
         assertTrue(mermaid.contains("#60;script#62;"));
-        assertTrue(DotPicture.of(outline).contains("<script>alert(1)</script> \\\"q\\\" & 'x'"));
+        assertTrue(DotPicture.of(outline).contains("<script>alert(1)</script> \\\"q\\\" &amp; 'x'"));
     }
 
     @Test
@@ -141,15 +141,20 @@ class PictureTest {
         assertTrue(MermaidPicture.of(outline).orElseThrow()
                 .contains("#60;m#62; #38; #34;x#34; #35;35#59; #92; at least 8"),
                 () -> MermaidPicture.of(outline).orElseThrow());
-        assertTrue(DotPicture.of(outline).contains("<m> & \\\"x\\\" #35; \\\\ at least 8"),
+        assertTrue(DotPicture.of(outline).contains("<m> &amp; \\\"x\\\" #35; \\\\ at least 8"),
                 () -> DotPicture.of(outline));
     }
 
     @Test
     void mermaidKeepsWithinItsLimitsAndSaysSoWhereItCannot() throws IOException {
-        String many = MermaidPicture.of(outline(stages(200))).orElseThrow();
-        assertTrue(many.length() <= MermaidPicture.MOST_CHARACTERS);
-        assertEquals(Optional.empty(), MermaidPicture.of(outline(stages(600))));
+        String many = MermaidPicture.of(outline(stages(400).replace("stage number",
+                "stage " + "x".repeat(70)))).orElseThrow();
+        assertTrue(many.length() <= MermaidPicture.MOST_CHARACTERS, () -> many.length() + " characters");
+        assertTrue(many.contains("…"), many);
+        String most = MermaidPicture.of(outline(stages(496))).orElseThrow();
+        assertEquals(MermaidPicture.MOST_EDGES,
+                Pattern.compile("-->|==>|-\\.->").matcher(most).results().count());
+        assertEquals(Optional.empty(), MermaidPicture.of(outline(stages(497))));
     }
 
     @Test
