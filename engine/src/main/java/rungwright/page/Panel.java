@@ -35,7 +35,7 @@ record Panel(int part, String look, int width, List<Line> lines, int top) {
         return top + height();
     }
 
-    String svg(int left) {
+    String svg(Layout layout, int left) {
         StringBuilder svg = new StringBuilder("<g><rect class=\"box " + look + "\" x=\"" + left + "\" y=\""
                 + top
                 + "\" width=\"" + width + "\" height=\"" + height() + "\" rx=\"8\"/>\n");
@@ -46,7 +46,7 @@ record Panel(int part, String look, int width, List<Line> lines, int top) {
                         .append("\" y=\"").append(y + line.height() - 5).append("\">")
                         .append(Markup.text(line.words())).append("</text>\n");
             } else {
-                svg.append(Cells.svg(line.cells(), left + PADDING, y + 4, width - 2 * PADDING));
+                svg.append(new Cells(layout).svg(line.cells(), left + PADDING, y + 4));
             }
             y += line.height();
         }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rungwright.text.Words;
-import rungwright.text.Wrap;
 
 /** The boxes of a picture, from the start down to the goal, with what stands in each. */
 record Panels(Layout layout, Sketch sketch, Optional<Trail> trail) {
@@ -54,7 +53,7 @@ record Panels(Layout layout, Sketch sketch, Optional<Trail> trail) {
                 Integer.toString(stage.number() + 1), stage.name())));
         stage.doing().stream().limit(layout.told() ? 2 : 1)
                 .forEach(phrase -> lines.addAll(wrapped("small", phrase)));
-        Cells.rows(stage.rungs(), layout.box() - 2 * Panel.PADDING)
+        new Cells(layout).rows(stage.rungs())
                 .forEach(row -> lines.add(new Panel.Line("cells", "", row, 34)));
         if (layout.told()) {
             stage.rules().forEach(rule -> lines.addAll(wrapped("small", rule)));
@@ -88,7 +87,8 @@ record Panels(Layout layout, Sketch sketch, Optional<Trail> trail) {
 
     private List<Panel.Line> wrapped(String look, String words) {
         boolean large = look.equals("name");
-        return Wrap.lines(words, large ? layout.columns() * 3 / 4 : layout.columns()).stream()
+        boolean bold = large || look.equals("small mark");
+        return new Letters(large ? layout.large() : layout.small(), bold).lines(words, layout.room()).stream()
                 .map(line -> new Panel.Line(look, line, List.of(), large ? 24 : 18)).toList();
     }
 }

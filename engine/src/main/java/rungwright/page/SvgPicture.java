@@ -16,6 +16,8 @@ import rungwright.text.Language;
  */
 public final class SvgPicture {
     private static final int TITLE = 34;
+    private static final int TITLE_LINE = 24;
+    private static final Letters HEAD = new Letters(19, true);
 
     private final Layout layout;
     private final Sketch sketch;
@@ -63,7 +65,7 @@ public final class SvgPicture {
     private void draw() {
         place();
         route();
-        panels.forEach(panel -> drawing.add(panel.top(), panel.bottom(), panel.svg(boxLeft)));
+        panels.forEach(panel -> drawing.add(panel.top(), panel.bottom(), panel.svg(layout, boxLeft)));
         for (int panel = 1; panel < panels.size(); panel++) {
             straight(panels.get(panel - 1), panels.get(panel));
         }
@@ -80,7 +82,7 @@ public final class SvgPicture {
 
     /** Puts the panels one below the other. */
     private void place() {
-        int y = layout.margin() + (layout.told() ? TITLE : 0);
+        int y = layout.margin() + (layout.told() ? TITLE + (head().size() - 1) * TITLE_LINE : 0);
         for (Panel panel : new Panels(layout, sketch, trail).all()) {
             panels.add(panel.at(y));
             y += panel.height() + layout.gap();
@@ -158,8 +160,22 @@ public final class SvgPicture {
                 + " role=\"graphics-document document\" aria-labelledby=\"picture-title\">\n"
                 + "<title id=\"picture-title\">" + title + "</title>\n" + PictureStyle.CSS
                 + PictureStyle.tip(layout.tip()) + "<rect class=\"paper\" width=\"100%\" height=\"100%\"/>\n"
-                + "<text class=\"head\" x=\"" + boxLeft + "\" y=\"" + (layout.margin() + 14) + "\">" + title
-                + "</text>\n" + drawing.all() + "</svg>\n";
+                + headed() + drawing.all() + "</svg>\n";
+    }
+
+    /** The program's name in lines, as wide as the panels. */
+    private List<String> head() {
+        return HEAD.lines(sketch.title(), layout.box());
+    }
+
+    private String headed() {
+        StringBuilder lines = new StringBuilder();
+        for (int line = 0; line < head().size(); line++) {
+            lines.append("<text class=\"head\" x=\"").append(boxLeft).append("\" y=\"")
+                    .append(layout.margin() + 14 + line * TITLE_LINE).append("\">")
+                    .append(Markup.text(head().get(line))).append("</text>\n");
+        }
+        return lines.toString();
     }
 
     private String sliced() {

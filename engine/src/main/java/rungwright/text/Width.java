@@ -1,7 +1,7 @@
 package rungwright.text;
 
 /** How many columns of a terminal text takes: none for an accent on its letter, two for wide letters. */
-final class Width {
+public final class Width {
     private static final int FIRST_WIDE = 0x1100;
     private static final int FIRST_PICTURE = 0x1F300;
     private static final int LAST_PICTURE = 0x1FAFF;
@@ -9,7 +9,8 @@ final class Width {
     private Width() {
     }
 
-    static int of(String text) {
+    /** The columns of a text. */
+    public static int of(String text) {
         return text.codePoints().map(Width::of).sum();
     }
 

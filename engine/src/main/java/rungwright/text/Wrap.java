@@ -2,24 +2,33 @@ package rungwright.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToIntFunction;
 
-/** Text broken at its blanks into lines of so many columns; a word that is longer is broken within. */
+/** Text broken at its blanks into lines that are so wide at most; a word that is wider is broken within. */
 public final class Wrap {
     private Wrap() {
     }
 
-    /** The lines of a text, at least one. */
+    /** The lines of a text, at least one, of so many columns. */
     public static List<String> lines(String text, int columns) {
+        return lines(text, columns, Width::of);
+    }
+
+    /** The lines of a text, at least one, of which none is wider than that by the measure given. */
+    public static List<String> lines(String text, int most, ToIntFunction<String> width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.strip().split(" +")) {
             String rest = word;
-            if (line.length() > 0 && Width.of(line.toString()) + 1 + Width.of(rest) > columns) {
+            if (line.length() > 0 && width.applyAsInt(line + " " + rest) > most) {
                 lines.add(line.toString());
                 line.setLength(0);
             }
-            while (line.length() == 0 && Width.of(rest) > columns) {
-                String head = head(rest, columns);
+            while (line.length() == 0 && width.applyAsInt(rest) > most) {
+                String head = head(rest, most, width);
+                if (head.equals(rest)) {
+                    break;
+                }
                 lines.add(head);
                 rest = rest.substring(head.length());
             }
@@ -39,10 +48,10 @@ public final class Wrap {
     }
 
     /** As much of a word as fits, at least one character. */
-    private static String head(String word, int columns) {
+    private static String head(String word, int most, ToIntFunction<String> width) {
         int end = word.offsetByCodePoints(0, 1);
         while (end < word.length()
-                && Width.of(word.substring(0, word.offsetByCodePoints(end, 1))) <= columns) {
+                && width.applyAsInt(word.substring(0, word.offsetByCodePoints(end, 1))) <= most) {
             end = word.offsetByCodePoints(end, 1);
         }
         return word.substring(0, end);

@@ -111,6 +111,34 @@ class PageAccessTest {
         }
     }
 
+    /** However wide letters are and long words, they stay in the boxes of the picture. */
+    @Test
+    void wordsOfWideLettersStayInTheirBoxes() throws IOException, InterruptedException {
+        String wide = "W".repeat(110);
+        String page = made("wide", "handout", Files.writeString(folder.resolve("wide.yaml"), """
+                program: WIDE
+                version: 1
+                goal: WIDEWIDE
+                cautions: [WIDEWIDE]
+                measures: { WIDE: { values: 0 to 30 } }
+                ladders: { steps: { rungs: [WIDE, narrow] } }
+                stages:
+                  WIDE:
+                    ladder: steps
+                    do: { exercise: WIDEWIDE }
+                    advance: { when: { WIDE: at least 8 } }
+                    hold: otherwise
+                """.replace("WIDE", wide)).toString()).toString();
+        for (int width : List.of(PHONE, DESK)) {
+            shots.width(width);
+            browser.visit(Path.of(page));
+            assertTrue(browser.holds("document.documentElement.scrollWidth <= " + width), width + " is left");
+            assertEquals("", those(".picture g > text", "each.getClientRects().length && ((word, box) =>"
+                    + " word.x < box.x || word.x + word.width > box.x + box.width)(each.getBBox(),"
+                    + " each.parentNode.querySelector('.box').getBBox())"), "beyond its box at " + width);
+        }
+    }
+
     @Test
     void reports() throws IOException, InterruptedException {
         for (String example : REPORTED) {
