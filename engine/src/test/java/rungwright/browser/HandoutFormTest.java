@@ -19,7 +19,6 @@ import org.junit.jupiter.api.io.TempDir;
 import rungwright.json.EventJson;
 import rungwright.journal.Crew;
 import rungwright.page.HandoutPage;
-import rungwright.program.Checked;
 import rungwright.program.Program;
 import rungwright.text.HandoutWords;
 
@@ -182,7 +181,8 @@ class HandoutFormTest {
 
     @Test
     void aSpecFullOfMarkupAndScriptStaysText() throws IOException, InterruptedException {
-        visit(Checked.read(HostileSpec.TEXT).program().orElseThrow(), Locale.ENGLISH);
+        browser.visit(Pages.handout(Files.writeString(folder.resolve("hostile.yaml"), HostileSpec.TEXT),
+                folder));
         keys.to("Date").date("2026-03-02").to("constructor").type("2")
                 .to("<script>window.hacked = 5</script>")
                 .type("1").enter();

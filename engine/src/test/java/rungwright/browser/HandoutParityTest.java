@@ -3,27 +3,19 @@ package rungwright.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rungwright.cli.Main;
-import rungwright.page.HandoutPage;
 import rungwright.program.Checked;
 import rungwright.program.Program;
 import rungwright.step.Event;
-import rungwright.text.HandoutWords;
 
 /**
  * The handout of every example, opened in a browser, decides as the engine does.
@@ -46,7 +38,7 @@ class HandoutParityTest {
             for (Path example : examples.filter(Files::isDirectory).sorted().toList()) {
                 Program program = Checked.read(Files.readString(example.resolve("program.yaml"))).program()
                         .orElseThrow();
-                openOnASlowPhone(browser, written(example.resolve("program.yaml")));
+                openOnASlowPhone(browser, Pages.handout(example.resolve("program.yaml"), folder));
                 assertEquals(program.fingerprint(), browser.text("Handout.program.fingerprint"));
                 PageParity parity = new PageParity(browser);
                 parity.compare(program, histories(program), example.getFileName() + ", seed of history 0: 0");
@@ -64,16 +56,6 @@ class HandoutParityTest {
                 "refused: no such place", "refused: no reason")) {
             assertTrue(kinds.containsKey(kind), () -> kind + " never came up: " + kinds);
         }
-    }
-
-    /** The page that the command writes. */
-    private Path written(Path spec) {
-        Path page = folder.resolve("handout.html");
-        ByteArrayOutputStream said = new ByteArrayOutputStream();
-        PrintStream print = new PrintStream(said, true, StandardCharsets.UTF_8);
-        assertEquals(0, Main.run(InputStream.nullInputStream(), print, print, "handout", spec.toString(),
-                "-o", page.toString()), () -> said.toString(StandardCharsets.UTF_8));
-        return page;
     }
 
     /**
@@ -98,8 +80,10 @@ class HandoutParityTest {
     void namesOfScriptsAreNames() throws IOException, InterruptedException {
         Program program = Checked.read(HostileSpec.TEXT).program().orElseThrow();
         try (Browser browser = Browser.open()) {
-            browser.visit(Files.writeString(folder.resolve("handout.html"),
-                    HandoutPage.of(program, HandoutWords.of(Locale.ENGLISH))));
+            browser.visit(Pages.handout(Files.writeString(folder.resolve("hostile.yaml"), HostileSpec.TEXT),
+                    folder));
+            assertEquals(1, browser.evaluate("document.querySelectorAll('.names').length").asInt());
+            assertEquals(program.fingerprint(), browser.text("Handout.program.fingerprint"));
             PageParity parity = new PageParity(browser);
             parity.compare(program, histories(program), "hostile names");
             assertTrue(parity.kinds().containsKey("reached"), () -> parity.kinds().toString());

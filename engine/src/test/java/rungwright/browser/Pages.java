@@ -1,13 +1,19 @@
 package rungwright.browser;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import rungwright.cli.Main;
 import rungwright.program.Checked;
 import rungwright.program.Program;
 
@@ -33,6 +39,18 @@ final class Pages {
     /** The program in an example's folder. */
     static Program program(Path example) throws IOException {
         return Checked.read(Files.readString(example.resolve("program.yaml"))).program().orElseThrow();
+    }
+
+    /** The page that the command writes of a spec, in that folder. */
+    static Path handout(Path spec, Path folder, String... options) {
+        Path page = folder.resolve("handout.html");
+        List<String> arguments = new ArrayList<>(List.of("handout", spec.toString(), "-o", page.toString()));
+        arguments.addAll(List.of(options));
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        PrintStream print = new PrintStream(said, true, StandardCharsets.UTF_8);
+        assertEquals(0, Main.run(InputStream.nullInputStream(), print, print,
+                arguments.toArray(String[]::new)), () -> said.toString(StandardCharsets.UTF_8));
+        return page;
     }
 
     /** Gives the open handout a file to open. */
