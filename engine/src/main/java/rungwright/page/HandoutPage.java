@@ -92,7 +92,9 @@ public final class HandoutPage {
         html.raw("<section class=\"card cautions\">\n").element("h2 id=\"cautions\"",
                 words.say("cautionsFirst"))
                 .line();
-        list(outline.cautions());
+        if (!outline.cautions().isEmpty()) {
+            list(outline.cautions());
+        }
         html.element("p", words.say("notACoach")).raw("\n</section>\n");
         html.element("h2 id=\"picture\"", words.say("picture")).raw("\n<style>" + PictureStyle.RULES
                 + "</style>\n");
@@ -107,7 +109,7 @@ public final class HandoutPage {
     }
 
     private void labelled(String key, String text) {
-        html.raw("<p>").element("b", words.say(key) + ": ").text(Shown.whole(text)).raw("</p>\n");
+        html.raw("<p>").element("b", words.say(key) + ": ").element("bdi", Shown.whole(text)).raw("</p>\n");
     }
 
     private void answering() {
@@ -119,6 +121,10 @@ public final class HandoutPage {
     }
 
     private void everywhere() {
+        if (DecisionTable.ofStop(program).rows().isEmpty() && DecisionTable.ofBreak(program).isEmpty()
+                && DecisionTable.ofEveryStage(program).rows().isEmpty()) {
+            return;
+        }
         html.raw("<section class=\"card stage\">\n").element("h3", words.say("sameEverywhere")).line();
         rows(words.say("stopWhen"), DecisionTable.ofStop(program), RuleKind.STOP, Optional.empty());
         DecisionTable.ofBreak(program).ifPresent(table ->

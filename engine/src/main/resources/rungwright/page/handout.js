@@ -66,8 +66,19 @@
   const isAnswer = (values) => values.words && values.words.length === 2 && values.words[0] === "no" && values.words[1] === "yes";
   const said = (values, text) => (isAnswer(values) ? (text === "yes" ? words.yes : text === "no" ? words.no : text) : values.words ? text : local(text));
   const showValue = (values, position) => said(values, Stepper.showValue(values, position));
-  const range = (values) => (values.words ? values.words.map((word) => said(values, word)).join(", ")
-    : fill(words.range, showValue(values, 0), showValue(values, values.count - 1)));
+  /** From the least to the greatest in what steps, the unit said once; nothing of names, which the field shows. */
+  const range = (values) => {
+    if (values.words) { return ""; }
+    const greatest = showValue(values, values.count - 1);
+    if (values.count === 1) { return greatest; }
+    const unit = values.unit ? " " + values.unit : "";
+    const all = fill(words.range, showValue(values, 0).slice(0, -unit.length || undefined), greatest);
+    const step = showValue({ ...values, least: values.step }, 0);
+    return step === "1" + unit ? all : fill(words.rangeBy, all, step);
+  };
+  /** What a list can hold: how many items, and which. */
+  const listed = (fact) => (fact.list[0] === 0 ? fill(words.several, fact.list[1], range(fact.values))
+    : fill(words.severalFrom, fact.list[0], fact.list[1], range(fact.values)));
   /** What a quantity was in a session. */
   const shown = (seen, quantity) => {
     const text = Stepper.shown(program, seen, quantity);
@@ -83,11 +94,12 @@
   const question = (label, values, hint) => {
     number += 1;
     const id = "q" + number;
-    const help = node("span", { id: id + "h", class: "hint" }, hint);
+    const help = hint ? node("span", { id: id + "h", class: "hint" }, hint) : [];
+    const described = hint ? { "aria-describedby": id + "h" } : {};
     const field = values.words
-      ? node("select", { id, "aria-describedby": id + "h" }, node("option", { value: "" }, words.choose),
+      ? node("select", { id, ...described }, node("option", { value: "" }, words.choose),
         values.words.map((word) => node("option", { value: word }, said(values, word))))
-      : node("input", { id, type: "text", inputmode: values.least === undefined ? "text" : "decimal", autocomplete: "off", "aria-describedby": id + "h" });
+      : node("input", { id, type: "text", inputmode: values.least === undefined ? "text" : "decimal", autocomplete: "off", ...described });
     return { row: node("p", { class: "question" }, node("label", { for: id }, label), field, help), read: () => (values.least === undefined ? field.value : plain(field.value)), field };
   };
 
@@ -128,7 +140,7 @@
 
   // ---- the forms -------------------------------------------------------------------------------------------
   const factQuestions = () => program.facts.map((fact) => ({ fact, ...question(fact.name, fact.list ? {} : fact.values,
-    (fact.list ? words.several + " " : "") + range(fact.values)) }));
+    fact.list ? listed(fact) : range(fact.values)) }));
   const testQuestions = () => program.assessments.map((asked) => ({ asked, ...question(asked.ask || asked.name, asked.values, range(asked.values)) }));
   const trainee = (facts, tests, least) => {
     const given = { facts: {}, assessment: {} };
@@ -215,8 +227,8 @@
       });
       fields.replaceChildren(...rows);
     };
-    const ask = (measure) => question(measure.ask || measure.name, measure.values, range(measure.values)
-      + (measure.otherwise === null ? "" : "; " + fill(words.ifLeftOut, showValue(measure.values, measure.otherwise))));
+    const ask = (measure) => question(measure.ask || measure.name, measure.values, [range(measure.values),
+      measure.otherwise === null ? "" : fill(words.ifLeftOut, showValue(measure.values, measure.otherwise))].filter((each) => each).join("; "));
     date.field.addEventListener("input", draw);
     sets.field.addEventListener("input", draw);
     draw();
@@ -285,7 +297,8 @@
   const next = (state) => {
     if (state.status !== "training") { return []; }
     const stage = data.stages[state.at.stage];
-    return [node("h4", {}, fill(words.nextTime, place(state.at))), list(stage.doing), node("h4", {}, words.cautions), list(data.cautions)];
+    return [node("h4", {}, fill(words.nextTime, place(state.at))), list(stage.doing),
+      data.cautions.length ? [node("h4", {}, words.cautions), list(data.cautions)] : []];
   };
 
   const answer = (decision) => {
@@ -316,7 +329,7 @@
       node("button", { type: "button", on: ["click", forget] }, words.forget),
     ];
     return node("details", { class: "card" }, node("summary", {}, fill(words.history, events.length)),
-      node("table", {}, node("thead", {}, node("tr", {}, node("th", { scope: "col" }, words.date), node("th", { scope: "col" }, words.whatCame))),
+      !events.length ? [] : node("table", {}, node("thead", {}, node("tr", {}, node("th", { scope: "col" }, words.date), node("th", { scope: "col" }, words.whatCame))),
         node("tbody", {}, rows)),
       node("p", { class: "buttons" }, events.length ? buttons : []),
       node("p", {}, node("label", { for: "import" }, words.load), " ", file),
