@@ -91,11 +91,6 @@ record OneTrainee(Naming naming, Program program, Journal journal, Contents cont
         return Notices.of(contents, fold);
     }
 
-    /** Says what must be known first. */
-    void warn(Consumer<String> lines, Colours colours) {
-        warn(lines, Language.ENGLISH, colours);
-    }
-
     /** Says what must be known first, in a language. */
     void warn(Consumer<String> lines, Language language, Colours colours) {
         NoticeText.lines(notices(), fold, naming, language, colours).forEach(lines);

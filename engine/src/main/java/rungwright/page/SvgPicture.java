@@ -170,10 +170,11 @@ public final class SvgPicture {
 
     private String headed() {
         StringBuilder lines = new StringBuilder();
-        for (int line = 0; line < head().size(); line++) {
+        List<String> head = head();
+        for (int line = 0; line < head.size(); line++) {
             lines.append("<text class=\"head\" x=\"").append(boxLeft).append("\" y=\"")
                     .append(layout.margin() + 14 + line * TITLE_LINE).append("\">")
-                    .append(Markup.text(head().get(line))).append("</text>\n");
+                    .append(Markup.text(head.get(line))).append("</text>\n");
         }
         return lines.toString();
     }

@@ -37,11 +37,6 @@ public final class NextText {
         this.paper = new Paper(colours);
     }
 
-    /** The whole of it in English. */
-    public static List<String> lines(Fold fold, LocalDate day, Naming naming, Colours colours) {
-        return lines(fold, day, naming, Language.ENGLISH, colours);
-    }
-
     /** The whole of it. */
     public static List<String> lines(Fold fold, LocalDate day, Naming naming, Language language,
             Colours colours) {

@@ -11,17 +11,9 @@ final class Places {
     private Places() {
     }
 
-    static String of(Standing at) {
-        return Wording.ENGLISH.place(at);
-    }
-
     /** A place, and whether somebody is stopped there; the goal for who has reached it. */
     static String of(State state) {
         return of(state.at(), state.status(), Wording.ENGLISH);
-    }
-
-    static String of(Optional<State> state) {
-        return of(state, Wording.ENGLISH);
     }
 
     /** Where somebody was told to stand. */
@@ -29,7 +21,7 @@ final class Places {
         return of(told, Wording.ENGLISH);
     }
 
-    /** The same in a language. */
+    /** Somebody's place in a language; who has none is not enrolled. */
     static String of(Optional<State> state, Wording wording) {
         return state.map(each -> of(each.at(), each.status(), wording)).orElseGet(() ->
                 wording.rules().say("notEnrolled"));

@@ -68,11 +68,6 @@ public record Question(String name, Topic topic, Optional<String> ask, Values va
         return topic == Topic.SET || length.isPresent();
     }
 
-    /** What an answer says, or what is wrong with it, in English. */
-    public Answer read(String text) {
-        return read(text, Language.ENGLISH);
-    }
-
     /** What an answer says, or what is wrong with it in a language. */
     public Answer read(String text, Language language) {
         Mistyped mistyped = new Mistyped(this, language);

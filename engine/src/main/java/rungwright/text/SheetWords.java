@@ -1,24 +1,12 @@
 package rungwright.text;
 
-import java.time.LocalDate;
 import java.util.List;
 import rungwright.journal.SheetRow;
 import rungwright.journal.Today;
-import rungwright.program.Standing;
 
 /** Single phrases of a sheet in English; {@link SheetPhrases} has all of them, in a language. */
 public final class SheetWords {
     private SheetWords() {
-    }
-
-    /** A day: {@code Wed 2026-03-04}. */
-    public static String day(LocalDate day) {
-        return Language.ENGLISH.weekday(day);
-    }
-
-    /** A stage and its rung: {@code assisted dip, rung 40 kg}. */
-    public static String place(Standing at) {
-        return Wording.ENGLISH.place(at);
     }
 
     /** All that is to be done, phrase by phrase; none where nothing is prescribed. */

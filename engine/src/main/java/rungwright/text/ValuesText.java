@@ -7,8 +7,6 @@ import rungwright.measure.Values;
 
 /** What a measure or fact can be: {@code 0 to 180 s}, {@code 4 to 60 kg by 0.5 kg}, {@code yes or no}. */
 record ValuesText(Wording wording, boolean asTyped) implements Values.Cases<String> {
-    static final ValuesText ENGLISH = new ValuesText(Wording.ENGLISH);
-
     /** As it is read. */
     ValuesText(Wording wording) {
         this(wording, false);

@@ -33,7 +33,7 @@ final class ColonMistakes {
         }
         if (mistake.says("could not find expected ':'")) {
             return Optional.of(withoutSpace(mistake.source(), mistake.start().line())
-                    .orElseGet(() -> withoutColon(mistake, mistake.start())));
+                    .orElseGet(() -> withoutColon(mistake.source(), mistake.start())));
         }
         if (!mistake.says("expected <block end>")) {
             return Optional.empty();
@@ -79,7 +79,7 @@ final class ColonMistakes {
         String line = mistake.source().line(above);
         Optional<Diagnosis> noSpace = withoutSpace(mistake.source(), above);
         return noSpace.isPresent() || line.contains(":") || isMoreText(mistake, above) ? noSpace
-                : Optional.of(withoutColon(mistake, new Place(above, Mistake.indentation(line))));
+                : Optional.of(withoutColon(mistake.source(), new Place(above, Mistake.indentation(line))));
     }
 
     /** Whether a line goes on with the value of a key above it. */
@@ -111,14 +111,14 @@ final class ColonMistakes {
                 "write `" + Shown.line(key + ": " + text.substring(after).strip()) + "`");
     }
 
-    private static Diagnosis withoutColon(Mistake mistake, Place place) {
-        String text = mistake.source().from(place).strip();
+    private static Diagnosis withoutColon(Source source, Place place) {
+        String text = source.from(place).strip();
         if (text.startsWith("-") && text.length() > 1) {
             return Diagnosis.syntax(place, "a space is missing after the `-`",
                     "write `- " + Shown.text(text.substring(1).strip()) + "`");
         }
         return Diagnosis.syntax(place, Shown.quoted(text) + " is neither a key with its `:` nor a value",
-                Optional.of(text).filter(all -> !opens(mistake.source(), place))
+                Optional.of(text).filter(all -> !opens(source, place))
                         .flatMap(ColonMistakes::keyAndValue).map(line -> "write `" + Shown.line(line) + "`")
                         .orElse("write `" + Shown.text(text) + ":` where it is a key"));
     }
